@@ -1,0 +1,44 @@
+/** What a shop can have too little of. */
+export type Resource = 'chambers' | 'pump' | 'hose' | 'trap' | 'heater' | 'freezer' | 'crew' | 'power' | 'demand';
+
+/** One resource: how hard it works, and what a quarter more of it would bring. */
+export interface ResourceRelief {
+  readonly resource: Resource;
+  /** 0–1; null when the shop has no such resource or it has no limit. */
+  readonly utilisation: number | null;
+  /** Change of weekly contribution with 25 % more [money/week]; null when a rerun means nothing. */
+  readonly gain: number | null;
+  /** That change over the present weekly contribution; null when that is not positive. */
+  readonly gainShare: number | null;
+}
+
+export interface Bottleneck {
+  readonly scenarioId: string;
+  /** The resource with the largest relief gain; null when none gains more than half a percent. */
+  readonly resource: Resource | null;
+  readonly gainShare: number;
+  readonly reliefs: readonly ResourceRelief[];
+  /** Output per chamber against one chamber alone on a pump of its own of the same type, 0–1; null when the pump is not shared. */
+  readonly outputPerChamber: number | null;
+  /** What the last chamber adds over what it would add with a pump of its own, 0–1; null when the pump is not shared. */
+  readonly lastChamberAdds: number | null;
+  /** True when the shared pump is the largest relief, or the set-up is beyond its knee. */
+  readonly sharedPumpJams: boolean;
+}
+
+/** Output with a number of chambers, on one shared pump and on a pump each. */
+export interface KneePoint {
+  readonly chambers: number;
+  /** Dry kilograms per week; null when that set-up cannot run. */
+  readonly shared: number | null;
+  readonly own: number | null;
+  /** What the last chamber added on the shared pump over what it added with its own; null for the first. */
+  readonly added: number | null;
+}
+
+export interface KneeCurve {
+  readonly points: readonly KneePoint[];
+  /** First number of chambers at which one more adds less than the threshold; null when not reached. */
+  readonly knee: number | null;
+  readonly threshold: number;
+}

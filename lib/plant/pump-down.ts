@@ -1,0 +1,57 @@
+import type { ChamberUnit } from './chamber-unit.ts';
+import { advanceGroup, groupRun, STANDARD_CONTROL } from './group-advance.ts';
+import { GAS, type PumpGroup, pumpGroup, setValue, valueOf } from './group-state.ts';
+import { type TrapVapour, trapVapour } from './trap-law.ts';
+import type { ChamberUnitSpec, PumpSpec } from './types.ts';
+
+export const ATMOSPHERE = 101_325;
+
+/** A pump-down still above the ceiling after this long will not get there [s]. */
+const GIVE_UP = 12 * 3600;
+
+export type PumpDown =
+  | { readonly kind: 'reached'; readonly duration: number; readonly gas: readonly number[] }
+  | { readonly kind: 'stalls'; readonly pressure: number };
+
+function vapourAtRest(unit: ChamberUnit): number {
+  const vapour: TrapVapour = { pressure: 0, slope: 0, load: 0 };
+  trapVapour(unit.trap, 0, 0, vapour);
+  return vapour.pressure;
+}
+
+function prepare(group: PumpGroup, pressures: readonly number[]): void {
+  group.units.forEach((unit, i) => {
+    unit.drying.vapourPressure = vapourAtRest(unit);
+    unit.valveOpen = true;
+    unit.mode = 'pumping';
+    setValue(group, i, GAS, Math.max(0, (pressures[i] as number) - unit.drying.vapourPressure));
+  });
+}
+
+/**
+ * How long one pump takes to bring chambers with open valves from `pressures` [Pa] to their working ceiling [s], and the
+ * permanent gas then left in each [Pa]. Leaks, outgassing, hoses and the manifold are the same equations as in drying; the
+ * cold trap holds the vapour. `stalls` when the pump cannot get there.
+ */
+export function pumpDown(chambers: readonly ChamberUnitSpec[], pump: PumpSpec, pressures: readonly number[]): PumpDown {
+  const group = pumpGroup({ pump, chambers });
+  const run = groupRun(group, STANDARD_CONTROL);
+  prepare(group, pressures);
+  let left = group.units.filter((unit, i) => {
+    const above = valueOf(group, i, GAS) + unit.drying.vapourPressure > unit.spec.pressureCeiling;
+    if (!above) unit.mode = 'hold';
+    return above;
+  }).length;
+  while (left > 0) {
+    advanceGroup(run, GIVE_UP, group.time);
+    if (run.finished.length === 0) return { kind: 'stalls', pressure: highestPressure(group) };
+    for (const i of run.finished) (group.units[i] as ChamberUnit).mode = 'hold';
+    left -= run.finished.length;
+    run.finished = [];
+  }
+  return { kind: 'reached', duration: group.time, gas: group.units.map((_, i) => valueOf(group, i, GAS)) };
+}
+
+function highestPressure(group: PumpGroup): number {
+  return Math.max(...group.units.map((unit, i) => valueOf(group, i, GAS) + unit.drying.vapourPressure));
+}
