@@ -1,0 +1,132 @@
+import type { CostPart, Payback, ScenarioResult } from '../scenario-result.ts';
+import type { OutputField } from './output-field.ts';
+
+function part(result: ScenarioResult, name: CostPart): number | null {
+  return result.cost.lines.find((line) => line.part === name)?.perBatch ?? null;
+}
+
+function months(payback: Payback | undefined): number | null {
+  return payback?.kind === 'crossed' ? payback.months : null;
+}
+
+function costOutput(name: CostPart, label: string, meaning: string, formula: string): OutputField {
+  return {
+    id: `cost.${name}`,
+    label,
+    group: 'cost',
+    dimension: 'money',
+    meaning,
+    formula,
+    needs: ['batches'],
+    read: (result) => part(result, name),
+  };
+}
+
+/** What a batch costs and what is left of it. */
+export const COST_OUTPUTS: readonly OutputField[] = [
+  costOutput('materials', 'Ingredients', 'Food that goes into an average batch.', 'wet load ÷ (1 − trim loss) × price of ingredients'),
+  costOutput('packaging', 'Packaging', 'Bags, labels and oxygen absorbers of an average batch.', 'saleable kilograms × packaging per kilogram'),
+  costOutput(
+    'electricity',
+    'Electricity',
+    'Electricity of an average batch, its share of the demand charge included.',
+    '(energy × price + peak × demand charge + fixed charge) per week ÷ batches per week',
+  ),
+  costOutput(
+    'oil',
+    'Oil and vacuum upkeep',
+    'Pump oil, filters and rebuilds of an average batch.',
+    '(oil changes by hours or by swallowed water, whichever comes first + rebuilds by hours) per week ÷ batches per week',
+  ),
+  costOutput('labour', 'Labour', 'Paid work of an average batch.', 'paid hours per week × wage with on-costs ÷ batches per week'),
+  costOutput('other', 'Other', 'Liners, cleaning supplies and the like.', 'other cost per batch'),
+  {
+    id: 'cost.total',
+    label: 'Cost per batch',
+    group: 'cost',
+    dimension: 'money',
+    meaning: 'Everything that is spent because a batch is made; rent and the like are not in it.',
+    formula: 'ingredients + packaging + electricity + oil + labour + other',
+    needs: ['cost.materials', 'cost.packaging', 'cost.electricity', 'cost.oil', 'cost.labour', 'cost.other'],
+    read: (result) => result.cost.perBatch,
+  },
+  {
+    id: 'cost.perKilogram',
+    label: 'Cost per dried weight',
+    group: 'cost',
+    dimension: 'moneyPerMass',
+    meaning: 'Running cost of the dried product by weight.',
+    formula: 'running cost per week ÷ dried product per week',
+    needs: ['cost.total', 'dryOut'],
+    read: (result) => result.cost.perKilogram,
+  },
+  {
+    id: 'contribution',
+    label: 'Left over a week',
+    group: 'cost',
+    dimension: 'money',
+    meaning: 'Sales less running cost in a normal week, before rent, loans and tax.',
+    formula: 'sales − running cost',
+    needs: ['cost.total', 'batches'],
+    read: (result) => result.cost.contributionPerWeek,
+  },
+];
+
+export const CAPITAL_OUTPUTS: readonly OutputField[] = [
+  {
+    id: 'capital',
+    label: 'To be bought',
+    group: 'capital',
+    dimension: 'money',
+    meaning: 'Everything to be bought beyond what the shop has today.',
+    formula: 'chambers + pumps + hoses + manifold + electrical work + delivery + contingency',
+    needs: [],
+    read: (result) => result.capitalTotal,
+  },
+];
+
+export const RETURN_OUTPUTS: readonly OutputField[] = [
+  {
+    id: 'payback',
+    label: 'Payback',
+    group: 'return',
+    dimension: 'months',
+    meaning: 'Months until the extra cash has paid back what was spent, against staying as today.',
+    formula: 'first month, interpolated, in which cumulative after-tax cash against today is no longer negative',
+    needs: ['capital', 'contribution'],
+    read: (result) => months(result.finance.versusToday?.payback),
+  },
+  {
+    id: 'npv',
+    label: 'Net present value',
+    group: 'return',
+    dimension: 'money',
+    meaning: 'What the change is worth in today’s money over the horizon, at your discount rate.',
+    formula: 'Σ cash against today in month t ÷ (1 + monthly rate)^t',
+    needs: ['capital', 'contribution'],
+    read: (result) => result.finance.versusToday?.netPresentValue ?? null,
+  },
+  {
+    id: 'irr',
+    label: 'Internal rate of return',
+    group: 'return',
+    dimension: 'ratePerYear',
+    meaning: 'Yearly interest the spent money earns; empty when there is none or more than one.',
+    formula: 'the rate at which the net present value is zero',
+    needs: ['npv'],
+    read: (result) => {
+      const rate = result.finance.versusToday?.rateOfReturn;
+      return rate?.kind === 'one' ? rate.yearly : null;
+    },
+  },
+  {
+    id: 'dscr',
+    label: 'Lowest DSCR',
+    group: 'return',
+    dimension: 'count',
+    meaning: 'Cash earned over loan payments due, in the worst twelve months in a row; empty without a loan.',
+    formula: '(sales − running cost − fixed cost) ÷ (interest + principal), lowest trailing twelve months',
+    needs: ['contribution', 'capital'],
+    read: (result) => result.finance.lowestCover,
+  },
+];

@@ -1,0 +1,20 @@
+import type { Dimension } from '../../units/dimension.ts';
+import type { ScenarioResult } from '../scenario-result.ts';
+
+export type OutputGroup = 'throughput' | 'vacuum' | 'cost' | 'capital' | 'return';
+
+/** One computed quantity: the sheet, explanations, exports and the lender's papers all read this row. */
+export interface OutputField {
+  readonly id: string;
+  readonly label: string;
+  readonly group: OutputGroup;
+  readonly dimension: Dimension;
+  /** What it tells, in one plain sentence. */
+  readonly meaning: string;
+  /** How it is worked out, in words. */
+  readonly formula: string;
+  /** Ids of the outputs it is worked out from. */
+  readonly needs: readonly string[];
+  /** The value in the dimension's own unit; null where there is none to give. */
+  readonly read: (result: ScenarioResult) => number | null;
+}
