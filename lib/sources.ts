@@ -179,6 +179,47 @@ export const SOURCES = {
   },
   // Money
   // Shop inputs
+  'irs-pub-946': {
+    author: 'U.S. Internal Revenue Service',
+    title: 'Publication 946, How To Depreciate Property, appendices A and B',
+    year: 2024,
+    note: 'Asset class 20.4, other food manufacture: seven years. Read in published transcriptions.',
+  },
+  'usda-sr28': {
+    author: 'U.S. Department of Agriculture, Agricultural Research Service',
+    title: 'USDA National Nutrient Database for Standard Reference, Release 28',
+    year: 2015,
+    note: 'Food numbers are given beside each use; carbohydrate there is "by difference".',
+  },
+  'ashrae-foods': {
+    author: 'ASHRAE',
+    title: 'ASHRAE Handbook: Refrigeration, chapter 9, Thermal Properties of Foods, table 3',
+    year: 2006,
+    note: 'Initial freezing points; read in reprints of the table.',
+  },
+  'schwartzberg-freeze-drying': {
+    author: 'Schwartzberg, H.',
+    title: 'Freeze drying, in Encyclopedia of Food Science and Technology',
+    year: 1992,
+    note: 'Gives 5e-9 to 70e-9 s for the permeability of dried foods; read in a reprint, the attribution is from memory.',
+  },
+  'bellows-king-1973': {
+    author: 'Bellows, R. J.; King, C. J.',
+    title: 'Product collapse during freeze drying of liquid foods, AIChE Symposium Series 69(132)',
+    year: 1973,
+    note: 'Collapse temperatures of foods are quoted from memory.',
+  },
+  'bls-food-processing-2023': {
+    author: 'U.S. Bureau of Labor Statistics',
+    title: 'Occupational Outlook Handbook: Food Processing Equipment Workers, median pay of May 2023',
+    year: 2023,
+  },
+  'nec-210-20': {
+    author: 'National Fire Protection Association',
+    title: 'National Electrical Code, section 210.20(A): 125 % of the continuous load',
+    year: 2023,
+    note: 'Read in quotations of the section.',
+  },
   'common-practice': {
     author: 'The trade',
     title: 'Common practice, no source',

@@ -1,0 +1,83 @@
+import { z } from 'zod';
+import { sectionShape } from '../inputs/field-schema.ts';
+import { LIMITS } from './limits.ts';
+import { currencySchema, dateSchema, idSchema, nameSchema, noteSchema, placeSchema } from './text-schemas.ts';
+
+const identity = { id: idSchema, name: nameSchema };
+
+const shiftSchema = z.strictObject({
+  /** 0 = Monday … 6 = Sunday. */
+  weekdays: z.array(z.number().int().min(0).max(6)).max(7),
+  ...sectionShape('shift'),
+});
+
+const patternSchema = z.strictObject({ ...identity, shifts: z.array(shiftSchema).max(LIMITS.shifts) });
+
+export const siteSchema = z.strictObject({
+  shopName: nameSchema,
+  place: placeSchema,
+  currency: currencySchema,
+  unitSystem: z.enum(['us', 'si']),
+  ...sectionShape('site'),
+});
+
+export const crewSchema = z.strictObject({
+  ...sectionShape('crew'),
+  patterns: z.array(patternSchema).min(1).max(LIMITS.catalogue),
+});
+
+export const freezerSchema = z.strictObject(sectionShape('freezer'));
+
+export const financingSchema = z.strictObject(sectionShape('financing'));
+
+export const productSchema = z.strictObject({ ...identity, ...sectionShape('product') });
+
+export const chamberSchema = z.strictObject({ ...identity, ...sectionShape('chamber') });
+
+export const pumpSchema = z.strictObject({
+  ...identity,
+  ...sectionShape('pump'),
+  /** Measured speeds in Pa and m³/h; empty means that the rated speed and the lowest pressure tell all. */
+  speedTable: z.array(z.strictObject(sectionShape('speedPoint'))).max(LIMITS.speedPoints),
+});
+
+export const hoseSchema = z.strictObject({ ...identity, ...sectionShape('hose') });
+
+export const scenarioSchema = z.strictObject({
+  ...identity,
+  note: noteSchema,
+  chambers: z
+    .array(z.strictObject({ chamber: idSchema, ...sectionShape('scenarioChamber') }))
+    .min(1)
+    .max(LIMITS.catalogue),
+  pump: idSchema,
+  roughingPump: idSchema.nullable(),
+  hose: idSchema,
+  mix: z
+    .array(z.strictObject({ product: idSchema, ...sectionShape('mixShare') }))
+    .min(1)
+    .max(LIMITS.catalogue),
+  pattern: idSchema,
+  ...sectionShape('scenario'),
+});
+
+const loggedBatchSchema = z.strictObject({
+  kind: z.literal('batch'),
+  id: idSchema,
+  date: dateSchema,
+  chamber: idSchema,
+  product: idSchema,
+  ...sectionShape('loggedBatch'),
+  note: noteSchema,
+});
+
+const pressureRiseSchema = z.strictObject({
+  kind: z.literal('pressureRise'),
+  id: idSchema,
+  date: dateSchema,
+  chamber: idSchema,
+  ...sectionShape('pressureRise'),
+  note: noteSchema,
+});
+
+export const logEntrySchema = z.discriminatedUnion('kind', [loggedBatchSchema, pressureRiseSchema]);
