@@ -9,7 +9,7 @@ function cycleOf(spec: ShopSpec, group: PumpGroupSpec, unit: ChamberUnitSpec, en
   const outcome = dryLoneLoad(unit, group.pump, load);
   const dried = outcome.kind === 'dried' ? outcome.load.pumpDown + outcome.load.primary + outcome.load.secondary : 0;
   const hands = (['load', 'unload', 'clean'] as const).reduce((sum, task) => sum + taskTime(spec.crew, task, load.wet), 0);
-  return dried + hands + (chamberFreezingTime(entry.product, unit.chamber) ?? 0) + unit.chamber.defrostTime;
+  return dried + hands + (chamberFreezingTime(entry.product, unit.chamber, spec.freezer) ?? 0) + unit.chamber.defrostTime;
 }
 
 /**

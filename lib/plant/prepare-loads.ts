@@ -18,7 +18,7 @@ function prepare(spec: ShopSpec, unit: ChamberUnitSpec, mixIndex: number): Resul
   const name = { productId: product.id, chamber: chamber.name };
   if (water > chamber.trap.capacity) return fail({ kind: 'trapOverfill', ...name, water, capacity: chamber.trap.capacity });
   if (product.desorption.equilibrium >= product.desorption.target) return fail({ kind: 'neverDry', ...name });
-  const inChamber = chamberFreezingTime(product, chamber);
+  const inChamber = chamberFreezingTime(product, chamber, spec.freezer);
   const inFreezer = spec.freezer ? freezerFreezingTime(product, spec.freezer) : 0;
   if (inChamber === null || inFreezer === null) return fail({ kind: 'freezingImpossible', ...name });
   if (spec.freezer && product.preFrozen && load.wet > spec.freezer.capacity) {

@@ -1,4 +1,5 @@
 import { onShiftTime } from './crew.ts';
+import { dryOutput } from './load-law.ts';
 import { type Window, measuredWindow, overlap } from './measured-window.ts';
 import { groupWeek, limitTimes } from './report-group.ts';
 import { powerAccount, QUARTER } from './report-power.ts';
@@ -36,17 +37,48 @@ function meanCycle(batches: readonly FinishedBatch[]): number {
   return batches.reduce((sum, batch) => sum + batch.finished - batch.start, 0) / batches.length;
 }
 
+/** A load of some product that takes up part of the window: its whole figures, and the part that counts. */
+interface CountedLoad {
+  readonly mixIndex: number;
+  readonly wet: number;
+  readonly dry: number;
+  readonly part: number;
+}
+
+/**
+ * Loads counted by the part of their time that falls into the window, so that the figures do not jump when a batch ends an
+ * hour before or after its edge. A batch still running at the end is given the mean time of its product.
+ */
+function countedLoads(shop: Shop, window: Window): CountedLoad[] {
+  const ended = shop.batches.map(({ mixIndex, wetIn, dryOut, start, finished }) => ({
+    mixIndex,
+    wet: wetIn,
+    dry: dryOut,
+    part: overlap(window, start, finished) / (finished - start),
+  }));
+  const running = shop.chambers.flatMap((chamber) => {
+    if (!chamber.current) return [];
+    const { mixIndex, load } = chamber.current;
+    const usual = meanCycle(shop.batches.filter((batch) => batch.mixIndex === mixIndex));
+    const elapsed = shop.end - chamber.batchStart;
+    const part = overlap(window, chamber.batchStart, shop.end) / Math.max(usual, elapsed);
+    return usual > 0 ? [{ mixIndex, wet: load.wet, dry: dryOutput(load), part }] : [];
+  });
+  return [...ended, ...running];
+}
+
 function productWeeks(shop: Shop, window: Window, batches: readonly FinishedBatch[]): ProductWeek[] {
+  const loads = countedLoads(shop, window);
   return shop.spec.mix.map((entry, index) => {
-    const own = batches.filter((batch) => batch.mixIndex === index);
-    const total = (pick: (batch: FinishedBatch) => number) => own.reduce((sum, batch) => sum + pick(batch), 0) / window.weeks;
+    const own = loads.filter((load) => load.mixIndex === index);
+    const total = (pick: (load: CountedLoad) => number) => own.reduce((sum, load) => sum + load.part * pick(load), 0) / window.weeks;
     return {
       productId: entry.product.id,
-      batches: own.length / window.weeks,
-      wetIn: total((batch) => batch.wetIn),
-      dryOut: total((batch) => batch.dryOut),
-      waterRemoved: total((batch) => batch.wetIn - batch.dryOut),
-      cycleTime: meanCycle(own),
+      batches: total(() => 1),
+      wetIn: total((load) => load.wet),
+      dryOut: total((load) => load.dry),
+      waterRemoved: total((load) => load.wet - load.dry),
+      cycleTime: meanCycle(batches.filter((batch) => batch.mixIndex === index)),
     };
   });
 }
