@@ -178,6 +178,89 @@ export const SOURCES = {
     note: 'Recomputed with independent numerical software.',
   },
   // Money
+  'numpy-financial': {
+    author: 'The NumPy-Financial developers',
+    title: 'numpy-financial, documentation and tests of an open-source library of financial functions',
+    year: 2024,
+  },
+  'openformula-draft': {
+    author: 'OASIS Open Document Format TC',
+    title: 'OpenFormula draft of 2009-05-08, test cases of the financial functions',
+    year: 2009,
+    note: 'Read in the public test file of an open-source spreadsheet engine that transcribes them; the final standard has no test cases.',
+  },
+  'blank-tarquin': {
+    author: 'Blank, L. and Tarquin, A.',
+    title: 'Engineering Economy, compound interest factor tables',
+    year: 2012,
+  },
+  sullivan: {
+    author: 'Sullivan, W. G., Wicks, E. M. and Koelling, C. P.',
+    title: 'Engineering Economy, 14th to 16th edition',
+    year: 2009,
+  },
+  park: {
+    author: 'Park, C. S.',
+    title: 'Contemporary Engineering Economics, chapter 5',
+    year: 2007,
+  },
+  newnan: {
+    author: 'Newnan, D. G., Eschenbach, T. G. and Lavelle, J. P.',
+    title: 'Engineering Economic Analysis, 12th to 14th edition',
+    year: 2017,
+  },
+  'white-case-pratt': {
+    author: 'White, J. A., Case, K. E. and Pratt, D. B.',
+    title: 'Principles of Engineering Economic Analysis, 5th edition, chapter 11',
+    year: 2010,
+  },
+  'ce167-solutions': {
+    author: 'University course CE 167',
+    title: 'Engineering Project Management, published solution set on payback',
+    year: 2010,
+  },
+  'math352-project': {
+    author: 'University course Math 352',
+    title: 'Project page on an amortisation schedule',
+    year: 2015,
+  },
+  'irs-pub-946': {
+    author: 'Internal Revenue Service',
+    title: 'Publication 946, How To Depreciate Property, Appendix A',
+    year: 2024,
+    note: 'Read in textbooks and public data files that quote its tables; they agree. Law changes: the tables are a choice, not advice.',
+  },
+  'sba-sop-50-10': {
+    author: 'U.S. Small Business Administration',
+    title: 'SOP 50 10 5(F) and Procedural Notice 5000-875701, debt service coverage',
+    year: 2026,
+    note: 'Read in published summaries.',
+  },
+  'openstax-managerial': {
+    author: 'Franklin, M., Graybeal, P. and Cooper, D.',
+    title: 'Principles of Accounting, volume 2: Managerial Accounting, OpenStax',
+    year: 2019,
+  },
+  'cost-accounting-example': {
+    author: 'University cost accounting course',
+    title: 'Published activity-based costing example of three products and four cost pools',
+    year: 2010,
+  },
+  'goldratt-haystack': {
+    author: 'Goldratt, E. M.',
+    title: 'The Haystack Syndrome, the P-Q problem',
+    year: 1990,
+  },
+  'hillier-lieberman': {
+    author: 'Hillier, F. S. and Lieberman, G. J.',
+    title: 'Introduction to Operations Research',
+    year: 2015,
+  },
+  'bls-ecec': {
+    author: 'U.S. Bureau of Labor Statistics',
+    title: 'Employer Costs for Employee Compensation, June 2025, USDL-25-1358',
+    year: 2025,
+  },
   // Shop inputs
   'irs-pub-946': {
     author: 'U.S. Internal Revenue Service',
