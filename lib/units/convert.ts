@@ -23,7 +23,8 @@ export function shownUnit(dimension: Dimension, system: UnitSystem): string {
 
 function requireUnit(dimension: Dimension, symbol: string): Unit {
   const unit = findUnit(dimension, symbol);
-  if (!unit) throw new RangeError(`no unit "${symbol}" for ${dimension}; expected one of ${unitSymbols(dimension).join(', ')}`);
+  if (!unit)
+    throw new RangeError(`no unit "${symbol}" for ${dimension}; expected one of ${unitSymbols(dimension).join(', ')}`);
   return unit;
 }
 

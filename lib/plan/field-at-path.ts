@@ -1,0 +1,29 @@
+import type { InputField } from '../inputs/input-field.ts';
+import { fieldsOf, keyOf, type Section } from '../inputs/register.ts';
+
+/** Where the rows of each section live in a plan; # stands for a position in a list. */
+const SECTION_AT: Readonly<Record<string, readonly Section[]>> = {
+  site: ['site'],
+  crew: ['crew'],
+  'crew.patterns.#.shifts.#': ['shift'],
+  freezer: ['freezer'],
+  financing: ['financing'],
+  'products.#': ['product'],
+  'chambers.#': ['chamber'],
+  'pumps.#': ['pump'],
+  'pumps.#.speedTable.#': ['speedPoint'],
+  'hoses.#': ['hose'],
+  'scenarios.#': ['scenario'],
+  'scenarios.#.chambers.#': ['scenarioChamber'],
+  'scenarios.#.mix.#': ['mixShare'],
+  'batchLog.#': ['loggedBatch', 'pressureRise'],
+};
+
+/** The register's row for a path in a plan, such as `products.2.load`; undefined when no row stands there. */
+export function fieldAtPath(path: string): InputField | undefined {
+  const segments = path.split('.');
+  const key = segments.pop();
+  const parent = segments.map((segment) => (/^\d+$/.test(segment) ? '#' : segment)).join('.');
+  if (!Object.hasOwn(SECTION_AT, parent)) return undefined;
+  return SECTION_AT[parent]?.flatMap(fieldsOf).find((field) => keyOf(field) === key);
+}
