@@ -224,12 +224,6 @@ export const SOURCES = {
     title: 'Project page on an amortisation schedule',
     year: 2015,
   },
-  'irs-pub-946': {
-    author: 'Internal Revenue Service',
-    title: 'Publication 946, How To Depreciate Property, Appendix A',
-    year: 2024,
-    note: 'Read in textbooks and public data files that quote its tables; they agree. Law changes: the tables are a choice, not advice.',
-  },
   'sba-sop-50-10': {
     author: 'U.S. Small Business Administration',
     title: 'SOP 50 10 5(F) and Procedural Notice 5000-875701, debt service coverage',

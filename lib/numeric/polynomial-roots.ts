@@ -124,51 +124,6 @@ function merged(spans: readonly Span[]): Span[] {
   return joined;
 }
 
-/** Bernstein coefficients on [0, 1]: b_k = Σ_{i≤k} C(k,i)/C(n,i)·c_i. */
-function toBernstein(polynomial: readonly number[]): number[] {
-  const degree = polynomial.length - 1;
-  let choose = 1;
-  const result = polynomial.map((coefficient, power) => {
-    const scaled = coefficient / choose;
-    choose = (choose * (degree - power)) / (power + 1);
-    return scaled;
-  });
-  for (let pass = 1; pass <= degree; pass += 1) {
-    for (let k = degree; k >= pass; k -= 1) result[k] = (result[k] ?? 0) + (result[k - 1] ?? 0);
-  }
-  return result;
-}
-
-function isolate(polynomial: readonly number[], bernstein: readonly number[], low: number, high: number): Span[] {
-  if (isRounding(polynomial, bernstein, high)) return [{ low, high }];
-  const changes = signChanges(bernstein);
-  if (changes === 0) return [];
-  if (changes === 1) return [pointAt(bisect(polynomial, low, high, bernstein.find((value) => value !== 0) ?? 0))];
-  const { left, right } = halve(bernstein);
-  const middle = (low + high) / 2;
-  const onMiddle = right[0] === 0 ? [pointAt(middle)] : [];
-  return [...isolate(polynomial, left, low, middle), ...onMiddle, ...isolate(polynomial, right, middle, high)];
-}
-
-/** True when no Bernstein coefficient on an interval that ends at `high` stands out of the rounding of p there. */
-function isRounding(polynomial: readonly number[], bernstein: readonly number[], high: number): boolean {
-  const rounding = 8 * polynomial.length * Number.EPSILON * evaluate(polynomial.map(Math.abs), high);
-  return bernstein.every((value) => Math.abs(value) <= rounding);
-}
-
-function pointAt(root: number): Span {
-  return { low: root, high: root };
-}
-
-/** Neighbouring spans, ascending, joined where they cannot be told apart. */
-function merged(spans: readonly Span[]): Span[] {
-  return spans.reduce<Span[]>((joined, span) => {
-    const last = joined.at(-1);
-    if (!last || span.low - last.high > TOLD_APART) return [...joined, span];
-    return [...joined.slice(0, -1), { low: last.low, high: Math.max(last.high, span.high) }];
-  }, []);
-}
-
 /** De Casteljau at one half: the Bernstein coefficients of the two halves. */
 function halve(bernstein: readonly number[]): { left: number[]; right: number[] } {
   const work = [...bernstein];
