@@ -1,0 +1,73 @@
+import type { KneeCurve, KneePoint } from '../insight/insight-types.ts';
+import type { DataTable } from './data-table.ts';
+import { countOf, formatOrdinal, formatPercent, NONE } from './format-number.ts';
+import { quantityText, type ShownAs, shownValue, unitText } from './format-quantity.ts';
+
+/** Dried product per week in the shown unit; null where the set-up cannot run. */
+export interface KneeRow {
+  readonly chambers: number;
+  readonly shared: number | null;
+  readonly own: number | null;
+}
+
+export interface KneeView {
+  readonly finding: string;
+  readonly summary: string;
+  readonly unit: string;
+  readonly rows: readonly KneeRow[];
+  /** Number of chambers at the knee; null when the pump carries all that were tried. */
+  readonly knee: number | null;
+  readonly table: DataTable;
+}
+
+function pointAfter(curve: KneeCurve, chambers: number): KneePoint | undefined {
+  return curve.points.find((point) => point.chambers === chambers + 1);
+}
+
+function findingOf(curve: KneeCurve): string {
+  const most = curve.points.at(-1)?.chambers ?? 0;
+  if (curve.knee === null) return `One pump carries ${countOf(most, 'chamber')} without jamming`;
+  const next = pointAfter(curve, curve.knee);
+  const added = next?.added ?? null;
+  const ordinal = formatOrdinal(curve.knee + 1);
+  if (added === null) return `One pump cannot carry a ${ordinal} chamber`;
+  return `On one pump the ${ordinal} chamber adds ${formatPercent(added)} of what it could`;
+}
+
+function summaryOf(curve: KneeCurve): string {
+  const lead = 'Dried product a week as chambers are added, all on one pump, and each with a pump of its own.';
+  const rule = `The knee is where one more chamber adds less than ${formatPercent(curve.threshold)} of what it would add with its own pump`;
+  return curve.knee === null
+    ? `${lead} ${rule}; it was not reached.`
+    : `${lead} ${rule}: here after ${countOf(curve.knee, 'chamber')}.`;
+}
+
+function tableOf(curve: KneeCurve, shown: ShownAs): DataTable {
+  return {
+    caption: `Dried product a week [${unitText('mass', shown)}] by number of chambers`,
+    head: ['Chambers', 'One shared pump', 'A pump each', 'The last one adds'],
+    rows: curve.points.map((point) => [
+      String(point.chambers),
+      quantityText(point.shared, 'mass', shown),
+      quantityText(point.own, 'mass', shown),
+      point.added === null ? NONE : formatPercent(point.added),
+    ]),
+  };
+}
+
+function rowOf(point: KneePoint, shown: ShownAs): KneeRow {
+  const mass = (value: number | null) => (value === null ? null : shownValue(value, 'mass', shown));
+  return { chambers: point.chambers, shared: mass(point.shared), own: mass(point.own) };
+}
+
+/** Everything the figure "chambers against output" shows. */
+export function kneeView(curve: KneeCurve, shown: ShownAs): KneeView {
+  return {
+    finding: findingOf(curve),
+    summary: summaryOf(curve),
+    unit: `${unitText('mass', shown)} a week`,
+    rows: curve.points.map((point) => rowOf(point, shown)),
+    knee: curve.knee,
+    table: tableOf(curve, shown),
+  };
+}

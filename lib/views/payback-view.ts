@@ -1,0 +1,108 @@
+import type { Payback } from '../model/scenario-result.ts';
+import type { DataTable } from './data-table.ts';
+import { formatFixed, NONE } from './format-number.ts';
+import { quantityText, quantityWithUnit, type ShownAs } from './format-quantity.ts';
+import type { ScenarioView } from './scenario-view.ts';
+
+/** Cumulative cash of one scenario against today, month 0 first. */
+export interface PaybackLine {
+  readonly scenarioId: string;
+  readonly name: string;
+  readonly place: number;
+  readonly cumulative: readonly number[];
+  /** Months until it has paid back; null when it does not, or nothing was spent. */
+  readonly paybackMonth: number | null;
+}
+
+export interface PaybackView {
+  readonly finding: string;
+  readonly summary: string;
+  readonly lines: readonly PaybackLine[];
+  readonly months: number;
+  readonly table: DataTable;
+}
+
+/** The month in which payback happens, counted from 1 as people count: 18.2 months are over in month 19. */
+export function paybackMonthNumber(months: number): number {
+  return Math.max(1, Math.ceil(months - 1e-9));
+}
+
+function lineOf(view: ScenarioView): PaybackLine[] {
+  const versus = view.result.finance.versusToday;
+  if (!versus) return [];
+  const paybackMonth = versus.payback.kind === 'crossed' ? versus.payback.months : null;
+  return [{ scenarioId: view.id, name: view.name, place: view.place, cumulative: versus.cumulative, paybackMonth }];
+}
+
+function verdict(payback: Payback, horizon: number): string {
+  switch (payback.kind) {
+    case 'crossed':
+      return `pays back in month ${paybackMonthNumber(payback.months)}`;
+    case 'never':
+      return `does not pay back within ${horizon} months`;
+    case 'noOutlay':
+      return 'needs no money up front, so there is nothing to pay back';
+  }
+}
+
+function soonest(lines: readonly PaybackLine[]): PaybackLine | undefined {
+  const paying = lines.filter((line) => line.paybackMonth !== null);
+  return paying.sort((a, b) => (a.paybackMonth ?? 0) - (b.paybackMonth ?? 0))[0];
+}
+
+function findingAmongAll(lines: readonly PaybackLine[], horizon: number): string {
+  if (lines.length === 0) return 'Add a scenario to weigh against today';
+  const best = soonest(lines);
+  if (!best) return `No scenario pays back within ${horizon} months`;
+  return `${best.name} pays back soonest, in month ${paybackMonthNumber(best.paybackMonth ?? 0)}`;
+}
+
+/** The finding that heads the chart: about the chosen scenario, or about all of them when today is chosen. */
+function findingOf(views: readonly ScenarioView[], currentId: string, lines: readonly PaybackLine[]): string {
+  const current = views.find((view) => view.id === currentId);
+  const versus = current?.result.finance.versusToday;
+  const horizon = monthsShown(lines);
+  if (!current || !versus) return findingAmongAll(lines, horizon);
+  return `${current.name} ${verdict(versus.payback, horizon)}`;
+}
+
+function monthsShown(lines: readonly PaybackLine[]): number {
+  return Math.max(0, ...lines.map((line) => line.cumulative.length - 1));
+}
+
+function summaryOf(views: readonly ScenarioView[], currentId: string, months: number, shown: ShownAs): string {
+  const versus = views.find((view) => view.id === currentId)?.result.finance.versusToday;
+  const lead = 'Cash after tax, loans left out, added up month by month and compared with staying as today.';
+  if (!versus) return lead;
+  const deepest = quantityWithUnit(versus.deepestCash, 'money', shown);
+  const end = quantityWithUnit(versus.cumulative.at(-1) ?? 0, 'money', shown);
+  const dips = versus.payback.kind === 'crossed' && versus.payback.recrosses ? ' It dips below zero again later.' : '';
+  return `${lead} At its lowest it stands at ${deepest}, after ${months} months at ${end}.${dips}`;
+}
+
+function tableOf(lines: readonly PaybackLine[], months: number, shown: ShownAs): DataTable {
+  const years = Array.from({ length: Math.floor(months / 12) + 1 }, (_, year) => year * 12);
+  const cash = years.map((month) => [
+    `Month ${month}`,
+    ...lines.map((line) => quantityText(line.cumulative[month] ?? null, 'money', shown)),
+  ]);
+  const payback = lines.map((line) => (line.paybackMonth === null ? NONE : formatFixed(line.paybackMonth, 1)));
+  return {
+    caption: `Cumulative cash against today [${shown.currency}], every twelfth month`,
+    head: ['', ...lines.map((line) => line.name)],
+    rows: [...cash, ['Payback [months]', ...payback]],
+  };
+}
+
+/** Everything the payback figure shows: `currentId` is the scenario the finding speaks of. */
+export function paybackView(views: readonly ScenarioView[], currentId: string, shown: ShownAs): PaybackView {
+  const lines = views.flatMap(lineOf);
+  const months = monthsShown(lines);
+  return {
+    finding: findingOf(views, currentId, lines),
+    summary: summaryOf(views, currentId, months, shown),
+    lines,
+    months,
+    table: tableOf(lines, months, shown),
+  };
+}

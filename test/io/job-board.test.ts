@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import { createJobBoard, type Job } from '../../lib/io/job-board.ts';
+
+interface Started {
+  readonly key: string;
+  readonly finish: (value: unknown) => void;
+  readonly fail: (reason: unknown) => void;
+}
+
+/** A board with engines that do nothing until the test says so. */
+function boardOf(engines: number) {
+  const started: Started[] = [];
+  const done: [string, unknown][] = [];
+  const failed: string[] = [];
+  let stopped = 0;
+  const board = createJobBoard<null>({
+    engines,
+    spawn: () => ({
+      engine: null,
+      stop: () => {
+        stopped += 1;
+      },
+    }),
+    onDone: (key, value) => done.push([key, value]),
+    onFailed: (key) => failed.push(key),
+  });
+  const job = (key: string, slow = false): Job<null> => ({
+    key,
+    slow,
+    start: () => new Promise((finish, fail) => started.push({ key, finish, fail })),
+  });
+  const running = () => started.map((entry) => entry.key);
+  const finish = async (key: string) => {
+    started.find((entry) => entry.key === key)?.finish(`${key}!`);
+    await Promise.resolve();
+    await Promise.resolve();
+  };
+  return { board, job, running, finish, started, done, failed, stops: () => stopped };
+}
+
+describe('job board', () => {
+  it('starts the most urgent jobs first and the next one when an engine is free', async () => {
+    const { board, job, running, finish, done } = boardOf(2);
+    board.want([job('a'), job('b'), job('c')]);
+    expect(running()).toEqual(['a', 'b']);
+    await finish('b');
+    expect(running()).toEqual(['a', 'b', 'c']);
+    expect(done).toEqual([['b', 'b!']]);
+  });
+
+  it('drops waiting jobs that are no longer wanted', async () => {
+    const { board, job, running, finish } = boardOf(1);
+    board.want([job('a'), job('old')]);
+    board.want([job('a'), job('new')]);
+    await finish('a');
+    expect(running()).toEqual(['a', 'new']);
+  });
+
+  it('stops a running job that is no longer wanted and never reports it', async () => {
+    const { board, job, running, finish, done, stops } = boardOf(1);
+    board.want([job('old')]);
+    board.want([job('new')]);
+    expect(stops()).toBe(1);
+    expect(running()).toEqual(['old', 'new']);
+    await finish('old');
+    await finish('new');
+    expect(done).toEqual([['new', 'new!']]);
+  });
+
+  it('does not start again a job that is running and still wanted', () => {
+    const { board, job, running } = boardOf(2);
+    board.want([job('a')]);
+    board.want([job('a'), job('b')]);
+    expect(running()).toEqual(['a', 'b']);
+  });
+
+  it('keeps one engine free of slow jobs', async () => {
+    const { board, job, running, finish } = boardOf(2);
+    board.want([job('slow 1', true), job('slow 2', true)]);
+    expect(running()).toEqual(['slow 1']);
+    board.want([job('quick'), job('slow 1', true), job('slow 2', true)]);
+    expect(running()).toEqual(['slow 1', 'quick']);
+    await finish('slow 1');
+    expect(running()).toEqual(['slow 1', 'quick', 'slow 2']);
+  });
+
+  it('reports a failure and goes on', async () => {
+    const { board, job, started, running, failed } = boardOf(1);
+    board.want([job('a'), job('b')]);
+    started[0]?.fail(new Error('broken'));
+    await new Promise((resume) => setTimeout(resume, 0));
+    expect(failed).toEqual(['a']);
+    expect(running()).toEqual(['a', 'b']);
+  });
+
+  it('says nothing more once closed', async () => {
+    const { board, job, finish, done, stops } = boardOf(1);
+    board.want([job('a'), job('b')]);
+    board.close();
+    await finish('a');
+    expect(done).toEqual([]);
+    expect(stops()).toBe(1);
+  });
+});
