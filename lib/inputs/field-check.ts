@@ -67,10 +67,9 @@ function boundProblem(field: QuantityField, quantity: Quantity, key: 'low' | 'hi
 
 /** All that is wrong with a quantity of this field; its unit must already be one of the dimension's. */
 export function quantityProblems(field: QuantityField, quantity: Quantity): readonly FieldProblem[] {
-  const problems = [
-    numberProblem(field, quantity.value, quantity.unit),
-    boundProblem(field, quantity, 'low'),
-    boundProblem(field, quantity, 'high'),
-  ];
-  return problems.filter((found) => found !== undefined);
+  const wrong = numberProblem(field, quantity.value, quantity.unit);
+  // Low and high are only judged against a likely value that can stand.
+  if (wrong) return [wrong];
+  const bounds = [boundProblem(field, quantity, 'low'), boundProblem(field, quantity, 'high')];
+  return bounds.filter((found) => found !== undefined);
 }
