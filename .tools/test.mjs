@@ -46,7 +46,8 @@ async function runBrowserTests(folder) {
   const file = join(folder, 'playwright.json');
   const env = { CHROMIUM_PATH: chromium, E2E_PORT: String(await freePort()), PLAYWRIGHT_JSON_OUTPUT_FILE: file };
   const args = ['test', '--config', 'test/e2e/playwright.config.ts', '--reporter=list,json'];
-  return tallyPlaywright(readReport(file), await runTool('playwright', args, env));
+  const code = await runTool('playwright', args, env);
+  return tallyPlaywright(readReport(file), code);
 }
 
 async function stage(name, check) {
