@@ -62,3 +62,38 @@ export function icePressure(T: number): number {
 export function icePressureSlope(T: number): number {
   return (-icePressure(T) * logIcePressureByInverse(T)) / (T * T);
 }
+
+/** Pressure over ice and its slope together; written in place so that an inner loop allocates nothing. */
+export interface IceVapour {
+  /** [Pa] */
+  pressure: number;
+  /** [Pa/K] */
+  slope: number;
+}
+
+/** ln(p/p_t) and its slope against 1/T [K] together; written in place. */
+export interface LogIcePressure {
+  value: number;
+  byInverse: number;
+}
+
+/** `logIcePressure` and `logIcePressureByInverse` at a temperature [K] at the price of one, into `out`. Same source. */
+export function logIcePressureBoth(T: number, out: LogIcePressure): void {
+  const theta = T / TRIPLE_TEMPERATURE;
+  const x = Math.log(theta);
+  const first = A1 * Math.exp(B1 * x);
+  const second = A2 * Math.exp(B2 * x);
+  const third = A3 * Math.exp(B3 * x);
+  out.value = (first + second + third) / theta;
+  out.byInverse = -TRIPLE_TEMPERATURE * ((B1 - 1) * first + (B2 - 1) * second + (B3 - 1) * third);
+}
+
+const both: LogIcePressure = { value: 0, byInverse: 0 };
+
+/** `icePressure` and `icePressureSlope` at a temperature [K] at the price of one, into `out`. Same source, range and errors. */
+export function iceVapour(T: number, out: IceVapour): void {
+  checkRange(T);
+  logIcePressureBoth(T, both);
+  out.pressure = TRIPLE_PRESSURE * Math.exp(both.value);
+  out.slope = (-out.pressure * both.byInverse) / (T * T);
+}

@@ -1,5 +1,5 @@
 import { TRIPLE_PRESSURE, TRIPLE_TEMPERATURE } from './constants.ts';
-import { icePressure, logIcePressure, logIcePressureByInverse } from './ice-pressure.ts';
+import { icePressure, type LogIcePressure, logIcePressureBoth } from './ice-pressure.ts';
 
 /** Coldest ice asked for [K]; no dryer comes near, and the first guess below holds that far. */
 const COLDEST = 100;
@@ -16,6 +16,23 @@ const NEWTON_STEPS = 2;
  * @param p water-vapour pressure [Pa]
  */
 export function iceTemperature(p: number): number {
+  iceFront(p, front);
+  return front.temperature;
+}
+
+/** Temperature of ice and the slope of its vapour pressure there; written in place so that an inner loop allocates nothing. */
+export interface IceFront {
+  /** [K] */
+  temperature: number;
+  /** dp/dT [Pa/K], good to 1e-6. */
+  slope: number;
+}
+
+const front: IceFront = { temperature: 0, slope: 0 };
+const both: LogIcePressure = { value: 0, byInverse: 0 };
+
+/** `iceTemperature` at a pressure [Pa] with the slope there at no further price, into `out`. Same source, range and errors. */
+export function iceFront(p: number, out: IceFront): void {
   if (!(p >= LOWEST_PRESSURE && p <= TRIPLE_PRESSURE)) {
     throw new RangeError(`ice temperature needs ${LOWEST_PRESSURE}–${TRIPLE_PRESSURE} Pa, got ${p} Pa`);
   }
@@ -23,8 +40,9 @@ export function iceTemperature(p: number): number {
   const wanted = logPressure - LOG_TRIPLE_PRESSURE;
   let inverse = (29.12 - logPressure) / (1.814625 * logPressure + 6190.134);
   for (let i = 0; i < NEWTON_STEPS; i += 1) {
-    const T = 1 / inverse;
-    inverse -= (logIcePressure(T) - wanted) / logIcePressureByInverse(T);
+    logIcePressureBoth(1 / inverse, both);
+    inverse -= (both.value - wanted) / both.byInverse;
   }
-  return Math.min(1 / inverse, TRIPLE_TEMPERATURE);
+  out.temperature = Math.min(1 / inverse, TRIPLE_TEMPERATURE);
+  out.slope = -p * both.byInverse * inverse * inverse;
 }

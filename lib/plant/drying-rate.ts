@@ -1,18 +1,14 @@
-import { icePressureSlope } from '../physics/ice-pressure.ts';
+import { TRIPLE_PRESSURE, TRIPLE_TEMPERATURE } from '../physics/constants.ts';
 import { sublimationHeat } from '../physics/ice-latent-heat.ts';
-import { iceTemperature } from '../physics/ice-temperature.ts';
+import { type IceFront, iceFront } from '../physics/ice-temperature.ts';
 import type { LoadLaw } from './load-law.ts';
 import type { DryingLimit } from './report-types.ts';
 import { type TrapLaw, type TrapVapour, trapVapour } from './trap-law.ts';
 import type { ChamberSpec } from './types.ts';
 
-/** Pressure of ice at its triple point [Pa]: warmer than this the product has thawed. */
-const TRIPLE_PRESSURE = 611.657;
-const TRIPLE_POINT = 273.16;
 /** Where the sublimation heat is largest [K]: the heater cap taken there is never exceeded, and at most 0.1 % too low. */
-const HIGHEST_LATENT_AT = 238.15;
-const HIGHEST_LATENT = sublimationHeat(HIGHEST_LATENT_AT);
-const MAX_ITERATIONS = 60;
+const HIGHEST_LATENT = sublimationHeat(238.15);
+const MAX_ITERATIONS = 80;
 const TOLERANCE = 1e-12;
 
 /** Sublimation of one load at an instant, written in place by `dryingRate`. */
@@ -37,7 +33,7 @@ export function dryingInstant(): DryingInstant {
   return {
     flow: 0,
     vapourPressure: 0,
-    iceTemperature: TRIPLE_POINT,
+    iceTemperature: TRIPLE_TEMPERATURE,
     shelfTemperature: 0,
     heat: 0,
     limit: 'shelfTemperature',
@@ -45,168 +41,170 @@ export function dryingInstant(): DryingInstant {
   };
 }
 
-/** A temperature that must not exceed `limit`: T_ice + j·ΔH·resistance, the resistance made of up to three parts. */
-interface TemperatureCap {
-  readonly name: DryingLimit;
-  limit: number;
-  /** Resistance that does not change with pressure [m²·K/W]. */
-  fixed: number;
-  /** 1 when the film between shelf and product counts, else 0. */
-  film: number;
-  /** Dried thickness that heat must cross [m]. */
-  crossed: number;
-}
+/** Values of one load at one trial flow; module-level so that the inner loop allocates nothing. */
+const trial = {
+  /** Pressure in the chamber [Pa] and its slope with the flow. */
+  pressure: 0,
+  pressureSlope: 0,
+  /** Ice temperature [K] and its slope. */
+  ice: 0,
+  iceSlope: 0,
+  /** Heat flux on the slowest face [W/m²] and its slope. */
+  flux: 0,
+  fluxSlope: 0,
+  /** Film and dried-layer resistance [m²·K/W] and their slopes with the flow. */
+  film: 0,
+  filmSlope: 0,
+  crossed: 0,
+  crossedSlope: 0,
+  latent: 0,
+};
 
 const vapour: TrapVapour = { pressure: 0, slope: 0, load: 0 };
-const caps: TemperatureCap[] = [
-  { name: 'shelfTemperature', limit: 0, fixed: 0, film: 1, crossed: 0 },
-  { name: 'frozenLimit', limit: 0, fixed: 0, film: 0, crossed: 0 },
-  { name: 'scorchLimit', limit: 0, fixed: 0, film: 0, crossed: 0 },
-];
+const front: IceFront = { temperature: 0, slope: 0 };
 
-/** Sets the temperature caps for the dried fraction reached; returns how many apply. */
-function setCaps(load: LoadLaw, dried: number): number {
-  const [shelf, frozen, scorch] = caps as [TemperatureCap, TemperatureCap, TemperatureCap];
-  const thickness = dried * load.depth;
-  const poured = load.product.form === 'poured';
-  const frozenLayer = poured ? (load.depth - thickness) / load.frozenConductivity : 0;
-  shelf.limit = load.shelfPrimary;
-  shelf.fixed = frozenLayer;
-  shelf.crossed = poured ? 0 : thickness;
-  frozen.limit = load.product.frozenLimit;
-  frozen.fixed = frozenLayer;
-  scorch.limit = load.product.scorchLimit;
-  scorch.crossed = thickness;
-  return poured ? 2 : 3;
+/** What does not change while the flow is sought. */
+interface Circumstances {
+  readonly chamber: ChamberSpec;
+  readonly trap: TrapLaw;
+  readonly load: LoadLaw;
+  /** Dried thickness on the slowest face [m] and its resistance to vapour [m/s]. */
+  readonly thickness: number;
+  readonly resistance: number;
+  /** Resistance of what is still frozen under a poured load [m²·K/W]; 0 for pieces. */
+  readonly frozenLayer: number;
+  readonly iceOnTrap: number;
+  readonly gas: number;
 }
 
-/** Residual and slope of one cap at one flow; module-level so that the inner loop allocates nothing. */
-const trial = { value: 0, slope: 0, iceTemperature: 0, heatPerMass: 0 };
+/** Ice temperature at the sublimation front; above the triple point the ice curve goes on as a straight line. */
+function setFront(pressure: number, slope: number): void {
+  const capped = Math.min(pressure, TRIPLE_PRESSURE);
+  iceFront(capped, front);
+  trial.latent = sublimationHeat(front.temperature);
+  trial.ice = front.temperature + (pressure - capped) / front.slope;
+  trial.iceSlope = slope / front.slope;
+}
 
-function temperatureAt(
-  chamber: ChamberSpec,
-  trap: TrapLaw,
-  load: LoadLaw,
-  cap: TemperatureCap,
-  flow: number,
-  gasPressure: number,
-  ice: number,
-  resistance: number,
-): void {
-  trapVapour(trap, flow, ice, vapour);
-  const pressure = vapour.pressure + gasPressure;
-  const flux = flow * load.fluxPerFlow;
-  const front = pressure + flux * resistance;
-  const thawed = front >= TRIPLE_PRESSURE;
-  const edge = thawed ? TRIPLE_POINT : iceTemperature(front);
-  const iceSlope = icePressureSlope(edge);
-  const temperature = thawed ? TRIPLE_POINT + (front - TRIPLE_PRESSURE) / iceSlope : edge;
-  const latent = sublimationHeat(edge);
-  const { heat } = chamber;
-  const damping = 1 + heat.pressureDamping * pressure;
-  const film = heat.contact + (heat.pressureSlope * pressure) / damping + heat.radiation;
-  const filmSlope = heat.pressureSlope / (damping * damping);
-  const dried = load.product.driedConductivity + load.product.driedConductivitySlope * pressure;
-  const crossing = cap.fixed + cap.film / film + cap.crossed / dried;
-  const crossingSlope =
-    -(cap.film * filmSlope) / (film * film) - (cap.crossed * load.product.driedConductivitySlope) / (dried * dried);
-  trial.iceTemperature = temperature;
-  trial.heatPerMass = latent;
-  trial.value = temperature + flux * latent * crossing;
-  trial.slope =
-    (vapour.slope + load.fluxPerFlow * resistance) / iceSlope +
-    latent * (load.fluxPerFlow * crossing + flux * crossingSlope * vapour.slope);
+function setResistances(now: Circumstances): void {
+  const { heat } = now.chamber;
+  const { product } = now.load;
+  const damping = 1 + heat.pressureDamping * trial.pressure;
+  const film = heat.contact + (heat.pressureSlope * trial.pressure) / damping + heat.radiation;
+  const filmSlope = (heat.pressureSlope / (damping * damping)) * trial.pressureSlope;
+  const dried = product.driedConductivity + product.driedConductivitySlope * trial.pressure;
+  trial.film = 1 / film;
+  trial.filmSlope = -filmSlope / (film * film);
+  trial.crossed = now.thickness / dried;
+  trial.crossedSlope = (-trial.crossed * product.driedConductivitySlope * trial.pressureSlope) / dried;
+}
+
+function setTrial(now: Circumstances, flow: number): void {
+  trapVapour(now.trap, flow, now.iceOnTrap, vapour);
+  const { fluxPerFlow } = now.load;
+  trial.pressure = vapour.pressure + now.gas;
+  trial.pressureSlope = vapour.slope;
+  setFront(trial.pressure + flow * fluxPerFlow * now.resistance, vapour.slope + fluxPerFlow * now.resistance);
+  trial.fluxSlope = fluxPerFlow * trial.latent;
+  trial.flux = flow * trial.fluxSlope;
+  setResistances(now);
+}
+
+/** The flow that the limits seem to allow as seen from a trial flow: the smallest Newton target of all of them. */
+const target = { flow: 0, limit: 'heaterPower' as DryingLimit, broken: false };
+
+function consider(limit: DryingLimit, excess: number, slope: number, flow: number): void {
+  if (excess > 0) target.broken = true;
+  const wanted = flow - excess / slope;
+  if (wanted >= target.flow) return;
+  target.flow = wanted;
+  target.limit = limit;
+}
+
+function setTarget(now: Circumstances, flow: number, byHeater: number): void {
+  const { product, shelfPrimary } = now.load;
+  const { ice, iceSlope, flux, fluxSlope } = trial;
+  const poured = product.form === 'poured';
+  target.flow = byHeater;
+  target.limit = 'heaterPower';
+  target.broken = false;
+  consider('ceilingByTrap', trial.pressure - now.chamber.pressureCeiling, trial.pressureSlope, flow);
+  const inside = poured ? now.frozenLayer : trial.crossed;
+  const insideSlope = poured ? 0 : trial.crossedSlope;
+  const shelf = ice + flux * (trial.film + inside);
+  consider('shelfTemperature', shelf - shelfPrimary, iceSlope + fluxSlope * (trial.film + inside) + flux * (trial.filmSlope + insideSlope), flow);
+  const frozen = ice + flux * now.frozenLayer;
+  consider('frozenLimit', frozen - product.frozenLimit, iceSlope + fluxSlope * now.frozenLayer, flow);
+  if (poured) return;
+  const surface = ice + flux * trial.crossed;
+  consider('scorchLimit', surface - product.scorchLimit, iceSlope + fluxSlope * trial.crossed + flux * trial.crossedSlope, flow);
 }
 
 /**
- * Flow at which the vapour pressure over the trap reaches `pressure` [kg/s]; 0 when the trap alone is already above it.
- * Newton from above: the curve is convex and rising.
+ * Largest flow that breaks no limit [kg/s], its trial values left set. Newton on whichever limit is nearest, kept inside a
+ * shrinking bracket; every limited quantity rises with the flow, so there is one answer.
  */
-function flowAtPressure(trap: TrapLaw, ice: number, pressure: number, guess: number): number {
-  trapVapour(trap, 0, ice, vapour);
-  if (vapour.pressure >= pressure) return 0;
-  let flow = guess;
-  for (let i = 0; i < MAX_ITERATIONS; i += 1) {
-    trapVapour(trap, flow, ice, vapour);
-    const step = (vapour.pressure - pressure) / vapour.slope;
-    const next = Math.max(0, flow - step);
-    if (Math.abs(next - flow) <= TOLERANCE * next) return next;
-    flow = next;
-  }
-  return flow;
-}
-
-/** Flow at which a cap is just met, between 0 and `high` where it is broken [kg/s]; Newton kept inside a shrinking bracket. */
-function flowAtCap(
-  chamber: ChamberSpec,
-  trap: TrapLaw,
-  load: LoadLaw,
-  cap: TemperatureCap,
-  high: number,
-  gasPressure: number,
-  ice: number,
-  resistance: number,
-  guess: number,
-): number {
+function largestFlow(now: Circumstances, byHeater: number, guess: number): number {
   let low = 0;
-  let top = high;
-  let flow = guess > 0 && guess < high ? guess : 0.5 * high;
+  let high = byHeater;
+  let flow = guess > 0 ? Math.min(guess, byHeater) : 0.5 * byHeater;
   for (let i = 0; i < MAX_ITERATIONS; i += 1) {
-    temperatureAt(chamber, trap, load, cap, flow, gasPressure, ice, resistance);
-    const excess = trial.value - cap.limit;
-    if (excess > 0) top = flow;
+    setTrial(now, flow);
+    setTarget(now, flow, byHeater);
+    if (target.broken) high = flow;
     else low = flow;
-    const newton = flow - excess / trial.slope;
-    const next = newton > low && newton < top ? newton : 0.5 * (low + top);
-    if (Math.abs(next - flow) <= TOLERANCE * high) return next;
-    flow = next;
+    if (Math.abs(target.flow - flow) <= TOLERANCE * byHeater) return flow;
+    if (target.flow <= 0 && low === 0) {
+      setTrial(now, 0);
+      setTarget(now, 0, byHeater);
+      if (target.broken || target.flow <= 0) return 0;
+      flow = 0.5 * Math.min(high, target.flow);
+    } else flow = target.flow > low && target.flow < high ? target.flow : 0.5 * (low + high);
+    if (high - low <= TOLERANCE * byHeater) return low;
   }
-  return flow;
+  return low;
 }
 
-function resistanceOf(load: LoadLaw, dried: number): number {
-  return load.product.surfaceResistance + (dried * load.depth) / load.product.permeability;
+function limitName(limit: DryingLimit, gas: number, pressure: number): DryingLimit {
+  if (limit !== 'ceilingByTrap') return limit;
+  return gas > 0.5 * pressure ? 'ceilingByGas' : 'ceilingByTrap';
 }
 
 /**
  * The fastest sublimation that breaks none of the limits, into `out` (flow [kg/s], pressures [Pa], temperatures [K], heat [W]):
  * flux j = (p_ice(T_ice) − p)/R_p on the slowest face; heat j·ΔH = (T_shelf − T_ice)/(1/K(p) + l/k).
- * Every limited quantity rises with the flow, so the answer is the smallest of the flows that just meet one.
+ * At the pressure ceiling the limit is put down to gas when gas makes up more than half of the pressure, else to the trap.
  * @param dried dried fraction of the ice, 0–1
- * @param ice ice already on the trap [kg]
- * @param gasPressure permanent gas in the chamber [Pa]
+ * @param iceOnTrap ice already on the trap [kg]
+ * @param gas pressure of permanent gas in the chamber [Pa]
  */
 export function dryingRate(
   chamber: ChamberSpec,
   trap: TrapLaw,
   load: LoadLaw,
   dried: number,
-  ice: number,
-  gasPressure: number,
+  iceOnTrap: number,
+  gas: number,
   out: DryingInstant,
 ): void {
-  const resistance = resistanceOf(load, dried);
-  const guess = out.flow;
-  const byHeater = chamber.heaterPower / HIGHEST_LATENT;
-  const vapourRoom = chamber.pressureCeiling - gasPressure;
-  const byCeiling = flowAtPressure(trap, ice, vapourRoom, Math.max(guess, byHeater));
-  let flow = Math.min(byHeater, byCeiling);
-  out.atCeiling = byCeiling <= byHeater;
-  out.limit = out.atCeiling ? (gasPressure > vapourRoom ? 'ceilingByGas' : 'ceilingByTrap') : 'heaterPower';
-  const count = setCaps(load, dried);
-  for (let i = 0; i < count; i += 1) {
-    const cap = caps[i] as TemperatureCap;
-    temperatureAt(chamber, trap, load, cap, flow, gasPressure, ice, resistance);
-    if (flow > 0 && trial.value > cap.limit) {
-      flow = flowAtCap(chamber, trap, load, cap, flow, gasPressure, ice, resistance, guess);
-      out.limit = cap.name;
-      out.atCeiling = false;
-    }
-  }
-  temperatureAt(chamber, trap, load, caps[0] as TemperatureCap, flow, gasPressure, ice, resistance);
+  const thickness = dried * load.depth;
+  const { product } = load;
+  const now: Circumstances = {
+    chamber,
+    trap,
+    load,
+    thickness,
+    resistance: product.surfaceResistance + thickness / product.permeability,
+    frozenLayer: product.form === 'poured' ? (load.depth - thickness) / load.frozenConductivity : 0,
+    iceOnTrap,
+    gas,
+  };
+  const flow = largestFlow(now, chamber.heaterPower / HIGHEST_LATENT, out.flow);
   out.flow = flow;
+  out.limit = limitName(target.limit, gas, trial.pressure);
+  out.atCeiling = target.limit === 'ceilingByTrap';
   out.vapourPressure = vapour.pressure;
-  out.iceTemperature = trial.iceTemperature;
-  out.shelfTemperature = trial.value;
-  out.heat = flow * trial.heatPerMass;
+  out.iceTemperature = trial.ice;
+  out.shelfTemperature = trial.ice + trial.flux * (trial.film + (product.form === 'poured' ? now.frozenLayer : trial.crossed));
+  out.heat = flow * trial.latent;
 }

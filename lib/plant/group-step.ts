@@ -1,75 +1,245 @@
-import { GAS, type PumpGroup, STATE_SIZE, TEMPERATURE } from './group-state.ts';
-import { type GroupRates, groupRates, groupRatesFor } from './group-rates.ts';
+import { type ChamberRates, chamberRates } from './chamber-rates.ts';
+import type { ChamberUnit } from './chamber-unit.ts';
+import { type GroupRates, gasBalance, groupRates, groupRatesRecord, isActive, setPorts, setVapourLoad } from './group-rates.ts';
+import { DRIED, GAS, HEAT, MOISTURE, PUMPED, type PumpGroup, STATE_SIZE, TEMPERATURE } from './group-state.ts';
+import { type ManifoldPort, manifoldPressure } from './manifold.ts';
 
 /**
- * One step of a two-stage, second-order, L-stable Rosenbrock method (γ = 1 − 1/√2) that keeps its order with any
- * Jacobian. Only gas pressures (diagonal plus a rank-one coupling through the manifold) and load temperatures are taken
- * implicitly; the rest advances as by Heun's method.
+ * One step of a mixed method. The slow values (dried fraction, moisture, water, heat) advance by Heun's method. The fast
+ * ones (gas pressures and load temperatures, with the manifold pressure that ties them together) advance by the
+ * variable-step two-step backward formula, solved to convergence, so that a step may be far longer than their seconds.
+ * The first step after an event is backward Euler. Second order otherwise.
  */
 export interface StepWork {
   readonly first: GroupRates;
   readonly second: GroupRates;
-  readonly k1: Float64Array;
-  readonly k2: Float64Array;
   readonly trial: Float64Array;
   readonly next: Float64Array;
+  /** Fast values before the present ones, and how long before [s]; 0 after an event, when there is none to use. */
+  readonly earlier: Float64Array;
+  earlierBy: number;
+  /** Time derivative that the formula gave at the present state [Pa/s], [K/s]. */
+  readonly slope: Float64Array;
+  readonly nextSlope: Float64Array;
 }
-
-const GAMMA = 1 - Math.SQRT1_2;
 
 export function stepWork(count: number): StepWork {
   const size = count * STATE_SIZE;
   return {
-    first: groupRatesFor(count),
-    second: groupRatesFor(count),
-    k1: new Float64Array(size),
-    k2: new Float64Array(size),
+    first: groupRatesRecord(count),
+    second: groupRatesRecord(count),
     trial: new Float64Array(size),
     next: new Float64Array(size),
+    earlier: new Float64Array(size),
+    earlierBy: 0,
+    slope: new Float64Array(size),
+    nextSlope: new Float64Array(size),
   };
-}
-
-/** Solves (I − γhJ)k = k in place for the gas pressures (Sherman–Morrison) and the load temperatures (diagonal). */
-function solveImplicit(rates: GroupRates, gammaStep: number, k: Float64Array): void {
-  const count = rates.gasDiagonal.length;
-  let along = 0;
-  let coupling = 0;
-  for (let i = 0; i < count; i += 1) {
-    const at = i * STATE_SIZE;
-    const pivot = 1 - gammaStep * (rates.gasDiagonal[i] as number);
-    k[at + GAS] = (k[at + GAS] as number) / pivot;
-    k[at + TEMPERATURE] = (k[at + TEMPERATURE] as number) / (1 - gammaStep * (rates.temperatureDiagonal[i] as number));
-    along += (rates.manifoldByGas[i] as number) * (k[at + GAS] as number);
-    coupling += ((rates.manifoldByGas[i] as number) * (rates.gasByManifold[i] as number)) / pivot;
-  }
-  const scale = (gammaStep * along) / (1 - gammaStep * coupling);
-  for (let i = 0; i < count; i += 1) {
-    const pivot = 1 - gammaStep * (rates.gasDiagonal[i] as number);
-    const at = i * STATE_SIZE + GAS;
-    k[at] = (k[at] as number) + (scale * (rates.gasByManifold[i] as number)) / pivot;
-  }
 }
 
 /** Rates at the start of a step into `work.first`; they serve every trial length of that step. */
 export function beginStep(group: PumpGroup, work: StepWork): void {
   groupRates(group, group.time, group.state, work.first);
+  if (work.earlierBy > 0) return;
+  for (let i = 0; i < group.units.length; i += 1) {
+    const at = i * STATE_SIZE;
+    work.slope[at + GAS] = work.first.gas[i] as number;
+    work.slope[at + TEMPERATURE] = (work.first.chambers[i] as ChamberRates).temperature;
+  }
+}
+
+/** Coefficients of the backward formula for a step: lead·y_new − present·y + earlier·y_old = length·y'. */
+interface BackwardFormula {
+  readonly lead: number;
+  readonly present: number;
+  readonly earlier: number;
+}
+
+const EULER: BackwardFormula = { lead: 1, present: 1, earlier: 0 };
+
+function backwardFormula(length: number, before: number): BackwardFormula {
+  if (before <= 0) return EULER;
+  const ratio = length / before;
+  return { lead: (1 + 2 * ratio) / (1 + ratio), present: 1 + ratio, earlier: (ratio * ratio) / (1 + ratio) };
+}
+
+function history(group: PumpGroup, work: StepWork, formula: BackwardFormula, at: number): number {
+  return formula.present * (group.state[at] as number) - formula.earlier * (work.earlier[at] as number);
+}
+
+const MAX_ITERATIONS = 30;
+/** Gas pressures are solved to this share of themselves. */
+const TOLERANCE = 1e-9;
+
+/** Trial temperatures are kept where the laws hold [K]; a solution never lies at these bounds. */
+const COLDEST = 180;
+const HOTTEST = 450;
+
+function sensible(temperature: number): number {
+  return Math.min(HOTTEST, Math.max(COLDEST, temperature));
+}
+
+/** Predicts every value at the end of the step: slow ones by Euler, fast ones along their last slope. */
+function predict(group: PumpGroup, work: StepWork, length: number): void {
+  const { first, trial } = work;
+  const { state, units } = group;
+  trial.set(state);
+  for (let i = 0; i < units.length; i += 1) {
+    if (!isActive(units[i] as ChamberUnit)) continue;
+    const at = i * STATE_SIZE;
+    const chamber = first.chambers[i] as ChamberRates;
+    trial[at + DRIED] = (state[at + DRIED] as number) + length * chamber.dried;
+    trial[at + MOISTURE] = (state[at + MOISTURE] as number) + length * chamber.moisture;
+    trial[at + PUMPED] = (state[at + PUMPED] as number) + length * (first.pumped[i] as number);
+    trial[at + GAS] = Math.max(0, (state[at + GAS] as number) + length * (work.slope[at + GAS] as number));
+    if ((units[i] as ChamberUnit).mode !== 'secondary') continue;
+    trial[at + TEMPERATURE] = sensible((state[at + TEMPERATURE] as number) + length * (work.slope[at + TEMPERATURE] as number));
+  }
+}
+
+/** What is still to be corrected after a Newton step: the largest relative change of a gas pressure. */
+const change = { largest: 0 };
+
+/** Newton step for the load temperature of one chamber [K]; its equation hardly feels the gas. */
+function correctTemperature(group: PumpGroup, work: StepWork, formula: BackwardFormula, length: number, i: number): void {
+  const at = i * STATE_SIZE + TEMPERATURE;
+  const chamber = work.second.chambers[i] as ChamberRates;
+  const residual = formula.lead * (work.trial[at] as number) - history(group, work, formula, at) - length * chamber.temperature;
+  const step = residual / (formula.lead - length * chamber.temperatureSlope);
+  work.trial[at] = sensible((work.trial[at] as number) - step);
+  change.largest = Math.max(change.largest, Math.abs(step) * 1e-2);
+}
+
+/** Change of the manifold pressure that goes with a Newton step of the gas pressures [Pa]; the balance itself holds already. */
+function manifoldStep(group: PumpGroup, work: StepWork, formula: BackwardFormula, length: number): number {
+  const { second } = work;
+  let residual = 0;
+  let { slope } = second.balance;
+  for (let i = 0; i < group.units.length; i += 1) {
+    const port = second.ports[i] as ManifoldPort;
+    if (!port.open) continue;
+    const pivot = formula.lead - length * (second.gasByGas[i] as number);
+    const byGas = port.byPressure * (second.chambers[i] as ChamberRates).followsGas;
+    residual -= (byGas * gasResidual(group, work, formula, length, i)) / pivot;
+    slope += (byGas * length * (second.gasByManifold[i] as number)) / pivot;
+  }
+  return -residual / slope;
+}
+
+function gasResidual(group: PumpGroup, work: StepWork, formula: BackwardFormula, length: number, i: number): number {
+  const at = i * STATE_SIZE + GAS;
+  return formula.lead * (work.trial[at] as number) - history(group, work, formula, at) - length * (work.second.gas[i] as number);
+}
+
+/** One Newton step for all gas pressures, tied together by the manifold: an arrow-shaped system, solved in one sweep. */
+function correctGas(group: PumpGroup, work: StepWork, formula: BackwardFormula, length: number): void {
+  const { second, trial } = work;
+  const step = second.manifold > 0 ? manifoldStep(group, work, formula, length) : 0;
+  for (let i = 0; i < group.units.length; i += 1) {
+    if (!isActive(group.units[i] as ChamberUnit)) continue;
+    const at = i * STATE_SIZE + GAS;
+    const pivot = formula.lead - length * (second.gasByGas[i] as number);
+    const coupling = length * (second.gasByManifold[i] as number) * step;
+    const wanted = (trial[at] as number) - (gasResidual(group, work, formula, length, i) - coupling) / pivot;
+    const corrected = Math.max(0, wanted);
+    change.largest = Math.max(change.largest, Math.abs(corrected - (trial[at] as number)) / (1 + corrected));
+    trial[at] = corrected;
+  }
+}
+
+function evaluate(group: PumpGroup, work: StepWork, time: number): void {
+  const { second, trial } = work;
+  for (let i = 0; i < group.units.length; i += 1) {
+    const unit = group.units[i] as ChamberUnit;
+    if (!isActive(unit)) continue;
+    const at = i * STATE_SIZE;
+    chamberRates(unit, trial, at, trial[at + GAS] as number, trial[at + TEMPERATURE] as number, second.chambers[i] as ChamberRates);
+  }
+  second.manifold = manifoldPressure(group, second.chambers, second.ports, second.balance);
+  if (second.manifold > 0) group.manifold = second.manifold;
+  for (let i = 0; i < group.units.length; i += 1) {
+    const unit = group.units[i] as ChamberUnit;
+    if (isActive(unit)) gasBalance(unit, time, i, second);
+  }
+}
+
+/** Solves the fast values at the end of the step into `trial`; false when Newton's method does not settle. */
+function solveFast(group: PumpGroup, work: StepWork, formula: BackwardFormula, length: number): boolean {
+  setPorts(group, work.second);
+  for (let iteration = 0; iteration < MAX_ITERATIONS; iteration += 1) {
+    evaluate(group, work, group.time + length);
+    change.largest = 0;
+    for (let i = 0; i < group.units.length; i += 1) {
+      if ((group.units[i] as ChamberUnit).mode === 'secondary') correctTemperature(group, work, formula, length, i);
+    }
+    correctGas(group, work, formula, length);
+    if (change.largest <= TOLERANCE) return true;
+  }
+  return false;
+}
+
+/** Heun's corrector for the slow values, the solved fast ones taken over. */
+function correctSlow(group: PumpGroup, work: StepWork, length: number): void {
+  const { first, second, trial, next } = work;
+  const { state, units } = group;
+  next.set(state);
+  for (let i = 0; i < units.length; i += 1) {
+    if (!isActive(units[i] as ChamberUnit)) continue;
+    const at = i * STATE_SIZE;
+    const a = first.chambers[i] as ChamberRates;
+    const b = second.chambers[i] as ChamberRates;
+    const half = 0.5 * length;
+    next[at + DRIED] = (state[at + DRIED] as number) + half * (a.dried + b.dried);
+    next[at + MOISTURE] = (state[at + MOISTURE] as number) + half * (a.moisture + b.moisture);
+    next[at + HEAT] = (state[at + HEAT] as number) + half * (a.heat + b.heat);
+    next[at + PUMPED] = (state[at + PUMPED] as number) + half * ((first.pumped[i] as number) + (second.pumped[i] as number));
+    next[at + GAS] = trial[at + GAS] as number;
+    next[at + TEMPERATURE] = trial[at + TEMPERATURE] as number;
+  }
 }
 
 /**
- * State after a step of `length` seconds, into `work.next`; `beginStep` must have been called at this state.
- * The difference to the first-order solution inside the method is left in k2 for the error estimate.
+ * State after a step of `length` seconds, into `work.next`; `beginStep` must have been called at this state. False when
+ * the fast values cannot be solved for, in which case a shorter step must be tried.
  */
-export function tryStep(group: PumpGroup, work: StepWork, length: number): void {
-  const { first, second, k1, k2, trial, next } = work;
-  const { state } = group;
-  k1.set(first.derivative);
-  solveImplicit(first, GAMMA * length, k1);
-  for (let i = 0; i < state.length; i += 1) trial[i] = (state[i] as number) + length * (k1[i] as number);
-  groupRates(group, group.time + length, trial, second);
-  for (let i = 0; i < state.length; i += 1) k2[i] = (second.derivative[i] as number) - 2 * (k1[i] as number);
-  solveImplicit(first, GAMMA * length, k2);
-  for (let i = 0; i < state.length; i += 1) {
-    next[i] = (state[i] as number) + length * (1.5 * (k1[i] as number) + 0.5 * (k2[i] as number));
+export function tryStep(group: PumpGroup, work: StepWork, length: number): boolean {
+  const formula = backwardFormula(length, work.earlierBy);
+  predict(group, work, length);
+  const solved = solveFast(group, work, formula, length);
+  setVapourLoad(group, work.second);
+  correctSlow(group, work, length);
+  for (let i = 0; i < group.units.length; i += 1) {
+    for (const place of [GAS, TEMPERATURE]) {
+      const at = i * STATE_SIZE + place;
+      const value = work.next[at] as number;
+      work.nextSlope[at] = (formula.lead * value - history(group, work, formula, at)) / length;
+    }
   }
-  for (let at = GAS; at < next.length; at += STATE_SIZE) next[at] = Math.max(0, next[at] as number);
+  return solved;
+}
+
+/** Makes the tried step the present state. */
+export function acceptStep(group: PumpGroup, work: StepWork, length: number): void {
+  work.earlier.set(group.state);
+  work.earlierBy = length;
+  work.slope.set(work.nextSlope);
+  group.state.set(work.next);
+}
+
+/** Forgets the past of the fast values: something has just changed by a jump. */
+export function forgetSlopes(work: StepWork): void {
+  work.earlierBy = 0;
+}
+
+/** Size of the second-order part of the step for one chamber, by place: what the error control looks at. */
+export function secondOrderPart(group: PumpGroup, work: StepWork, length: number, i: number, place: number): number {
+  const at = i * STATE_SIZE;
+  if (!isActive(group.units[i] as ChamberUnit)) return 0;
+  const a = work.first.chambers[i] as ChamberRates;
+  const b = work.second.chambers[i] as ChamberRates;
+  if (place === DRIED) return 0.5 * length * Math.abs(b.dried - a.dried);
+  if (place === MOISTURE) return 0.5 * length * Math.abs(b.moisture - a.moisture);
+  if (place === TEMPERATURE && (group.units[i] as ChamberUnit).mode !== 'secondary') return 0;
+  const predicted = (group.state[at + place] as number) + length * (work.slope[at + place] as number);
+  return 0.5 * Math.abs((work.next[at + place] as number) - predicted);
 }

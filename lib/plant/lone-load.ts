@@ -1,5 +1,5 @@
 import type { ChamberUnit } from './chamber-unit.ts';
-import { advanceGroup, type GroupRun, groupRun, STANDARD_CONTROL, type StepControl } from './group-advance.ts';
+import { advanceGroup, type GroupRun, groupRun, restartSteps, STANDARD_CONTROL, type StepControl } from './group-advance.ts';
 import { DRIED, GAS, HEAT, iceOnTrap, MOISTURE, PUMPED, pumpGroup, setValue, TEMPERATURE, valueOf } from './group-state.ts';
 import { LIMIT_CODES } from './limit-codes.ts';
 import { type LoadLaw, waterInLoad } from './load-law.ts';
@@ -65,6 +65,7 @@ function drySecondary(run: GroupRun): boolean {
   const target = unit.load?.product.desorption.target ?? 0;
   if (unit.mode === 'primary') setValue(group, 0, TEMPERATURE, unit.drying.iceTemperature);
   unit.mode = 'secondary';
+  restartSteps(run);
   return valueOf(group, 0, MOISTURE) <= target || stageEnd(run);
 }
 

@@ -1,5 +1,5 @@
 import { GAS_CONSTANT, WATER_MOLAR_MASS } from '../physics/constants.ts';
-import { icePressure, icePressureSlope } from '../physics/ice-pressure.ts';
+import { type IceVapour, iceVapour } from '../physics/ice-pressure.ts';
 import { sublimationHeat } from '../physics/ice-latent-heat.ts';
 import type { RefrigerationPoint, TrapSpec } from './types.ts';
 
@@ -34,6 +34,8 @@ export function trapLaw(spec: TrapSpec, gasTemperature: number): TrapLaw {
   return { spec, heatPerMass: sublimationHeat(TRAP_REFERENCE) + superheat };
 }
 
+const surface: IceVapour = { pressure: 0, slope: 0 };
+
 function segment(curve: readonly RefrigerationPoint[], load: number): number {
   let index = 0;
   while (index < curve.length - 2 && load > (curve[index + 1] as RefrigerationPoint).load) index += 1;
@@ -57,8 +59,8 @@ export function trapVapour(trap: TrapLaw, flow: number, ice: number, out: TrapVa
   const iceResistance = ice / (spec.iceDensity * spec.area * spec.area * spec.iceConductivity);
   const temperature = low.temperature + evaporatorSlope * (load - low.load) + load * iceResistance;
   const capped = Math.min(temperature, TRIPLE_POINT);
-  const iceSlope = icePressureSlope(capped);
+  iceVapour(capped, surface);
   out.load = load;
-  out.pressure = icePressure(capped) + iceSlope * (temperature - capped) + flow / spec.vapourConductance;
-  out.slope = iceSlope * (evaporatorSlope + iceResistance) * trap.heatPerMass + 1 / spec.vapourConductance;
+  out.pressure = surface.pressure + surface.slope * (temperature - capped) + flow / spec.vapourConductance;
+  out.slope = surface.slope * (evaporatorSlope + iceResistance) * trap.heatPerMass + 1 / spec.vapourConductance;
 }

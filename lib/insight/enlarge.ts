@@ -1,0 +1,88 @@
+import type { ChamberSpec, ChamberUnitSpec, PumpSpec, ShopSpec, TrapSpec } from '../plant/types.ts';
+import type { Resource } from './insight-types.ts';
+
+function largerTrap(trap: TrapSpec, factor: number): TrapSpec {
+  return {
+    ...trap,
+    area: trap.area * factor,
+    capacity: trap.capacity * factor,
+    vapourConductance: trap.vapourConductance * factor,
+    curve: trap.curve.map((point) => ({ ...point, load: point.load * factor })),
+  };
+}
+
+/** A chamber with everything of its own larger: shelves, room, heat, trap. Hose and pump stay as they are. */
+function largerChamber(chamber: ChamberSpec, factor: number): ChamberSpec {
+  return {
+    ...chamber,
+    shelfArea: chamber.shelfArea * factor,
+    volume: chamber.volume * factor,
+    heaterPower: chamber.heaterPower * factor,
+    trap: largerTrap(chamber.trap, factor),
+  };
+}
+
+function largerPump(pump: PumpSpec, factor: number): PumpSpec {
+  return {
+    ...pump,
+    speed: pump.speed * factor,
+    vapourTolerance: pump.vapourTolerance * factor,
+    table: pump.table.map((point) => ({ ...point, speed: point.speed * factor })),
+  };
+}
+
+function eachUnit(spec: ShopSpec, change: (unit: ChamberUnitSpec) => ChamberUnitSpec): ShopSpec {
+  // Units that were one and the same stay so: what is computed per chamber type is then computed once.
+  const done = new Map<ChamberUnitSpec['chamber'], ChamberUnitSpec['chamber']>();
+  const changed = (unit: ChamberUnitSpec): ChamberUnitSpec => {
+    const next = change(unit);
+    const chamber = done.get(unit.chamber) ?? next.chamber;
+    done.set(unit.chamber, chamber);
+    return { ...next, chamber };
+  };
+  return { ...spec, groups: spec.groups.map((group) => ({ ...group, chambers: group.chambers.map(changed) })) };
+}
+
+function largerCrew(spec: ShopSpec, factor: number): ShopSpec {
+  const { tasks } = spec.crew;
+  const faster = (task: (typeof tasks)['load']) => ({
+    perBatch: task.perBatch / factor,
+    perKilogram: task.perKilogram / factor,
+  });
+  return {
+    ...spec,
+    crew: { ...spec.crew, tasks: { load: faster(tasks.load), unload: faster(tasks.unload), clean: faster(tasks.clean) } },
+  };
+}
+
+/**
+ * The same shop with one resource larger by `factor`; null when the week simulation knows no limit of that resource.
+ * Chambers grow as machines (a quarter of a chamber cannot be bought), hoses by conductance, people by getting tasks done faster.
+ */
+export function enlarge(spec: ShopSpec, resource: Resource, factor: number): ShopSpec | null {
+  switch (resource) {
+    case 'chambers':
+      return eachUnit(spec, (unit) => ({ ...unit, chamber: largerChamber(unit.chamber, factor) }));
+    case 'pump':
+      return {
+        ...spec,
+        groups: spec.groups.map((group) => ({ ...group, pump: largerPump(group.pump, factor) })),
+        roughingPump: spec.roughingPump && largerPump(spec.roughingPump, factor),
+      };
+    case 'hose':
+      return eachUnit(spec, (unit) => ({ ...unit, hose: { ...unit.hose, length: unit.hose.length / factor } }));
+    case 'trap':
+      return eachUnit(spec, (unit) => ({ ...unit, chamber: { ...unit.chamber, trap: largerTrap(unit.chamber.trap, factor) } }));
+    case 'heater':
+      return eachUnit(spec, (unit) => ({ ...unit, chamber: { ...unit.chamber, heaterPower: unit.chamber.heaterPower * factor } }));
+    case 'freezer':
+      return spec.freezer && { ...spec, freezer: { ...spec.freezer, capacity: spec.freezer.capacity * factor } };
+    case 'crew':
+      return largerCrew(spec, factor);
+    case 'demand':
+      if (spec.mix.every((entry) => entry.weeklyCap === null)) return null;
+      return { ...spec, mix: spec.mix.map((entry) => ({ ...entry, weeklyCap: entry.weeklyCap && entry.weeklyCap * factor })) };
+    case 'power':
+      return null;
+  }
+}
