@@ -1,0 +1,59 @@
+import { fail, succeed } from '../../result.ts';
+import type { Plan, Scenario } from '../plan-types.ts';
+import { planError } from '../rules/plan-error.ts';
+import type { ScenarioChange } from './command.ts';
+import type { PlanChange } from './plan-change.ts';
+
+function withScenarios(plan: Plan, scenarios: readonly Scenario[]): PlanChange {
+  return succeed({ ...plan, scenarios });
+}
+
+function unknownScenario(id: string): PlanChange {
+  return fail([planError('scenarios', id, `There is no scenario "${id}".`, 'Choose one that is in the sheet.')]);
+}
+
+function positionOf(plan: Plan, id: string): number {
+  return plan.scenarios.findIndex((scenario) => scenario.id === id);
+}
+
+/** The plan with fields of scenarios set; scenarios that are not touched stay the same objects. */
+export function setScenarioFields(plan: Plan, changes: readonly ScenarioChange[]): PlanChange {
+  const scenarios = [...plan.scenarios];
+  for (const { scenario, field, value } of changes) {
+    const position = positionOf(plan, scenario);
+    const current = scenarios[position];
+    if (!current) return unknownScenario(scenario);
+    scenarios[position] = { ...current, [field]: value };
+  }
+  return withScenarios(plan, scenarios);
+}
+
+/** The plan with a copy of a scenario right after it. */
+export function addScenario(plan: Plan, from: string, id: string, name: string): PlanChange {
+  const position = positionOf(plan, from);
+  const original = plan.scenarios[position];
+  if (!original) return unknownScenario(from);
+  return withScenarios(plan, plan.scenarios.toSpliced(position + 1, 0, { ...original, id, name }));
+}
+
+/** The plan without some scenarios. The first is the shop as it is, which the others are judged against, and stays. */
+export function removeScenarios(plan: Plan, ids: readonly string[]): PlanChange {
+  const missing = ids.find((id) => positionOf(plan, id) < 0);
+  if (missing !== undefined) return unknownScenario(missing);
+  const [today, ...others] = plan.scenarios;
+  if (today && ids.includes(today.id)) {
+    const problem = 'The first scenario is the shop as it is today; the others are judged against it.';
+    return fail([planError('scenarios.0', today.name, problem, 'Move another scenario to the top first.')]);
+  }
+  return withScenarios(plan, today ? [today, ...others.filter((scenario) => !ids.includes(scenario.id))] : []);
+}
+
+/** The plan with a scenario moved to a position of the list, which is kept within its ends. */
+export function moveScenario(plan: Plan, id: string, position: number): PlanChange {
+  const from = positionOf(plan, id);
+  const moved = plan.scenarios[from];
+  if (!moved) return unknownScenario(id);
+  const target = Math.min(Math.max(0, Math.trunc(position)), plan.scenarios.length - 1);
+  if (target === from) return succeed(plan);
+  return withScenarios(plan, plan.scenarios.toSpliced(from, 1).toSpliced(target, 0, moved));
+}

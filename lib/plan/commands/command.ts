@@ -1,0 +1,46 @@
+import type { Quantity } from '../../inputs/quantity.ts';
+import type { CatalogueName } from '../mentions.ts';
+import type { Freezer, LogEntry, Scenario } from '../plan-types.ts';
+
+type ScenarioField = Exclude<keyof Scenario, 'id'>;
+
+/** One field of one scenario set to a value. */
+export type ScenarioChange = {
+  [Field in ScenarioField]: { readonly scenario: string; readonly field: Field; readonly value: Scenario[Field] };
+}[ScenarioField];
+
+/** Parts of one quantity set; parts given as undefined are removed, parts left out stay. Null empties the field. */
+export interface QuantityChange {
+  readonly path: string;
+  readonly quantity: Partial<Quantity> | null;
+}
+
+/** Any other field set: a flag, a choice, a text or a whole list. */
+export interface ValueChange {
+  readonly path: string;
+  readonly value: unknown;
+}
+
+/** One gesture of the user, as a value. Paths are those of findings, such as `products.2.load`. */
+export type Command =
+  | { readonly kind: 'setScenarioFields'; readonly changes: readonly ScenarioChange[] }
+  | { readonly kind: 'setQuantities'; readonly changes: readonly QuantityChange[] }
+  | { readonly kind: 'setValues'; readonly changes: readonly ValueChange[] }
+  /** A copy of `from` under a new id and name, placed right after it. */
+  | { readonly kind: 'addScenario'; readonly from: string; readonly id: string; readonly name: string }
+  | { readonly kind: 'removeScenarios'; readonly ids: readonly string[] }
+  /** To `position` in the list, counted from 0 after the scenario is taken out; position 0 is today. */
+  | { readonly kind: 'moveScenario'; readonly id: string; readonly position: number }
+  | { readonly kind: 'renameScenario'; readonly id: string; readonly name: string }
+  /** A copy of `from` under a new id and name, at the end of its catalogue. */
+  | {
+      readonly kind: 'addItem';
+      readonly list: CatalogueName;
+      readonly from: string;
+      readonly id: string;
+      readonly name: string;
+    }
+  | { readonly kind: 'removeItem'; readonly list: CatalogueName; readonly id: string }
+  | { readonly kind: 'setFreezer'; readonly freezer: Freezer | null }
+  | { readonly kind: 'addLogEntries'; readonly entries: readonly LogEntry[] }
+  | { readonly kind: 'removeLogEntries'; readonly ids: readonly string[] };
