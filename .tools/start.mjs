@@ -40,4 +40,7 @@ async function start() {
   return 0;
 }
 
-process.exitCode = await start();
+process.exitCode = await start().catch((error) => {
+  console.error(`Rimeplan could not start: ${error.message}`);
+  return 1;
+});

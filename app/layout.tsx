@@ -10,9 +10,10 @@ export const metadata: Metadata = {
 export const viewport: Viewport = {
   width: 'device-width',
   initialScale: 1,
+  // The two sides of --page in globals.css; a test holds them together.
   themeColor: [
-    { media: '(prefers-color-scheme: light)', color: '#f3f6f8' },
-    { media: '(prefers-color-scheme: dark)', color: '#10181f' },
+    { media: '(prefers-color-scheme: light)', color: '#eff4f6' },
+    { media: '(prefers-color-scheme: dark)', color: '#0e171d' },
   ],
 };
 

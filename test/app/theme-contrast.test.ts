@@ -76,3 +76,9 @@ it('the ratio noted beside a colour is the one it has', () => {
     expect(contrast(colour(name, 'dark'), colour('panel', 'dark')).toFixed(1), name).toBe(dark);
   }
 });
+
+it('the browser is told the colour that the page has', () => {
+  const layout = readFileSync(new URL('../../app/layout.tsx', import.meta.url), 'utf8');
+  expect(layout).toContain(`light)', color: '${colour('page', 'light')}'`);
+  expect(layout).toContain(`dark)', color: '${colour('page', 'dark')}'`);
+});
