@@ -11,7 +11,8 @@ export const SOURCES = {
   // Physics
   'iapws-r14-08': {
     author: 'International Association for the Properties of Water and Steam',
-    title: 'Revised Release on the Pressure along the Melting and Sublimation Curves of Ordinary Water Substance, R14-08(2011)',
+    title:
+      'Revised Release on the Pressure along the Melting and Sublimation Curves of Ordinary Water Substance, R14-08(2011)',
     year: 2011,
   },
   'codata-2018': {
@@ -31,7 +32,8 @@ export const SOURCES = {
   },
   'lemmon-jacobsen-2004': {
     author: 'Lemmon, Jacobsen',
-    title: 'Viscosity and thermal conductivity equations for nitrogen, oxygen, argon, and air, Int. J. Thermophys. 25, 21-69',
+    title:
+      'Viscosity and thermal conductivity equations for nitrogen, oxygen, argon, and air, Int. J. Thermophys. 25, 21-69',
     year: 2004,
   },
   'iapws-r12-08': {
@@ -59,7 +61,8 @@ export const SOURCES = {
   },
   'knudsen-1909': {
     author: 'Knudsen',
-    title: 'Die Gesetze der Molekularströmung und der inneren Reibungsströmung der Gase durch Röhren, Ann. Phys. 333, 75-130',
+    title:
+      'Die Gesetze der Molekularströmung und der inneren Reibungsströmung der Gase durch Röhren, Ann. Phys. 333, 75-130',
     year: 1909,
     note: 'Recalled through the textbook forms for air, not read.',
   },
@@ -131,7 +134,8 @@ export const SOURCES = {
   },
   'chen-1985': {
     author: 'Chen',
-    title: 'Thermodynamic analysis of the freezing and thawing of foods: enthalpy and apparent specific heat, J. Food Sci. 50, 1158-1162',
+    title:
+      'Thermodynamic analysis of the freezing and thawing of foods: enthalpy and apparent specific heat, J. Food Sci. 50, 1158-1162',
     year: 1985,
     note: 'From memory, through the ASHRAE Handbook.',
   },
@@ -143,7 +147,8 @@ export const SOURCES = {
   },
   'cleland-earle-1979': {
     author: 'Cleland, Earle',
-    title: 'A comparison of methods for predicting the freezing times of cylindrical and spherical foodstuffs; with the slab form',
+    title:
+      'A comparison of methods for predicting the freezing times of cylindrical and spherical foodstuffs; with the slab form',
     year: 1979,
     note: 'From memory, through the ASHRAE Handbook.',
   },
@@ -153,6 +158,12 @@ export const SOURCES = {
     year: 2004,
     note: 'Appendix read; worked example from memory.',
   },
+  'brent-1973': {
+    author: 'Brent',
+    title: 'Algorithms for Minimization without Derivatives, chapter 4',
+    year: 1973,
+    note: 'Recalled, not read.',
+  },
   'heat-conduction-texts': {
     author: 'Textbooks of heat conduction',
     title: 'First term of the series for a slab cooled by convection',
@@ -161,13 +172,15 @@ export const SOURCES = {
   },
   'yonko-sepsy-1967': {
     author: 'Yonko, Sepsy',
-    title: 'An investigation of the thermal conductivity of frost while forming on a flat horizontal plate, ASHRAE Trans. 73',
+    title:
+      'An investigation of the thermal conductivity of frost while forming on a flat horizontal plate, ASHRAE Trans. 73',
     year: 1967,
     note: 'Coefficients read in open-source code.',
   },
   'lee-1997': {
     author: 'Lee, Kim, Lee',
-    title: 'A one-dimensional model for frost formation on a cold flat surface, Int. J. Heat Mass Transfer 40, 4359-4365',
+    title:
+      'A one-dimensional model for frost formation on a cold flat surface, Int. J. Heat Mass Transfer 40, 4359-4365',
     year: 1997,
     note: 'Coefficients read in open-source code.',
   },

@@ -7,7 +7,9 @@
  */
 export function carnotCoefficient(evaporating: number, condensing: number): number {
   if (!(evaporating > 0 && evaporating < condensing)) {
-    throw new RangeError(`refrigeration needs evaporation below condensation, got ${evaporating} K and ${condensing} K`);
+    throw new RangeError(
+      `refrigeration needs evaporation below condensation, got ${evaporating} K and ${condensing} K`,
+    );
   }
   return evaporating / (condensing - evaporating);
 }

@@ -35,7 +35,9 @@ export function moistureAfter(start: number, equilibrium: number, rate: number, 
 export function desorptionTime(start: number, target: number, equilibrium: number, rate: number): number {
   if (start <= target) return 0;
   if (!(target > equilibrium && rate > 0)) {
-    throw new RangeError(`moisture ${target} is not above its equilibrium ${equilibrium}, or the rate ${rate} 1/s is not positive`);
+    throw new RangeError(
+      `moisture ${target} is not above its equilibrium ${equilibrium}, or the rate ${rate} 1/s is not positive`,
+    );
   }
   return Math.log((start - equilibrium) / (target - equilibrium)) / rate;
 }

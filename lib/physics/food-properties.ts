@@ -95,11 +95,7 @@ export function foodDensity(composition: Composition, ice: number, T: number): n
 export function foodConductivity(composition: Composition, ice: number, T: number): number {
   checkFood(composition, T);
   checkIce(composition, ice);
-  const carried = sumComponents(
-    composition,
-    ice,
-    (fits) => valueAt(fits.conductivity, T) / valueAt(fits.density, T),
-  );
+  const carried = sumComponents(composition, ice, (fits) => valueAt(fits.conductivity, T) / valueAt(fits.density, T));
   return carried / specificVolume(composition, ice, T);
 }
 

@@ -34,7 +34,8 @@ export function freezingProperties(
   const ice = iceFraction(composition, initialFreezing, finalCentre);
   const frozenHeat = foodHeat(composition, ice, finalCentre);
   const released =
-    foodEnthalpy(composition, initialFreezing, initialFreezing) - foodEnthalpy(composition, initialFreezing, finalCentre);
+    foodEnthalpy(composition, initialFreezing, initialFreezing) -
+    foodEnthalpy(composition, initialFreezing, finalCentre);
   return {
     unfrozenDensity: foodDensity(composition, 0, initialFreezing),
     unfrozenHeat: foodHeat(composition, 0, Math.max(initialFreezing, 273.15)),

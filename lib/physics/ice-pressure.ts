@@ -37,8 +37,7 @@ export function logIcePressure(T: number): number {
 export function logIcePressureByInverse(T: number): number {
   const theta = T / TRIPLE_TEMPERATURE;
   const x = Math.log(theta);
-  const sum =
-    A1 * (B1 - 1) * Math.exp(B1 * x) + A2 * (B2 - 1) * Math.exp(B2 * x) + A3 * (B3 - 1) * Math.exp(B3 * x);
+  const sum = A1 * (B1 - 1) * Math.exp(B1 * x) + A2 * (B2 - 1) * Math.exp(B2 * x) + A3 * (B3 - 1) * Math.exp(B3 * x);
   return -sum * TRIPLE_TEMPERATURE;
 }
 

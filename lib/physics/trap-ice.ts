@@ -36,6 +36,12 @@ export function trapSurface(
  * @param heat given up per kilogram [J/kg]
  * @param time [s]
  */
-export function grownIce(conductivity: number, difference: number, density: number, heat: number, time: number): number {
+export function grownIce(
+  conductivity: number,
+  difference: number,
+  density: number,
+  heat: number,
+  time: number,
+): number {
   return Math.sqrt((2 * conductivity * difference * time) / (density * heat));
 }
