@@ -53,7 +53,7 @@ function primaryRates(unit: ChamberUnit, load: LoadLaw, state: Float64Array, at:
   const dried = Math.min(1, state[at + DRIED] as number);
   dryingRate(unit.spec, unit.trap, load, dried, iceOnTrap(unit, state, at), out.gas, drying);
   out.pressure = out.gas + drying.vapourPressure;
-  out.followsGas = drying.atCeiling && drying.flow > 0 ? 0 : 1;
+  out.followsGas = drying.followsGas;
   out.flow = drying.flow;
   out.heat = drying.heat;
   out.dried = drying.flow / load.ice;

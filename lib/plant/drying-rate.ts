@@ -9,7 +9,7 @@ import type { ChamberSpec } from './types.ts';
 /** Where the sublimation heat is largest [K]: the heater cap taken there is never exceeded, and at most 0.1 % too low. */
 const HIGHEST_LATENT = sublimationHeat(238.15);
 const MAX_ITERATIONS = 80;
-const TOLERANCE = 1e-12;
+const TOLERANCE = 1e-9;
 
 /** Sublimation of one load at an instant, written in place by `dryingRate`. */
 export interface DryingInstant {
@@ -25,8 +25,8 @@ export interface DryingInstant {
   heat: number;
   /** What holds the rate back. */
   limit: DryingLimit;
-  /** True when the chamber sits at its ceiling, so that more gas means less vapour. */
-  atCeiling: boolean;
+  /** How much the chamber's pressure rises per rise of its permanent gas: 1 with a steady flow, 0 at the ceiling. */
+  followsGas: number;
 }
 
 export function dryingInstant(): DryingInstant {
@@ -37,7 +37,7 @@ export function dryingInstant(): DryingInstant {
     shelfTemperature: 0,
     heat: 0,
     limit: 'shelfTemperature',
-    atCeiling: false,
+    followsGas: 1,
   };
 }
 
@@ -165,6 +165,23 @@ function largestFlow(now: Circumstances, byHeater: number, guess: number): numbe
   return low;
 }
 
+/** ∂p/∂p_gas at the flow just found [-]: gas warms the ice and helps the heat across, which changes the flow and so the vapour. */
+function pressureResponse(now: Circumstances): number {
+  if (target.limit === 'heaterPower') return 1;
+  if (target.limit === 'ceilingByTrap') return 0;
+  const filmByPressure = trial.filmSlope / trial.pressureSlope;
+  const crossedByPressure = trial.crossedSlope / trial.pressureSlope;
+  const poured = now.load.product.form === 'poured';
+  const inside = poured ? now.frozenLayer : trial.crossed;
+  const insideByPressure = poured ? 0 : crossedByPressure;
+  const shelf = target.limit === 'shelfTemperature';
+  const resistance = target.limit === 'frozenLimit' ? now.frozenLayer : inside + (shelf ? trial.film : 0);
+  const byPressure = target.limit === 'frozenLimit' ? 0 : insideByPressure + (shelf ? filmByPressure : 0);
+  const byGas = 1 / front.slope + trial.flux * byPressure;
+  const byFlow = trial.iceSlope + trial.fluxSlope * resistance + trial.flux * byPressure * trial.pressureSlope;
+  return Math.min(1, Math.max(0, 1 - (trial.pressureSlope * byGas) / byFlow));
+}
+
 function limitName(limit: DryingLimit, gas: number, pressure: number): DryingLimit {
   if (limit !== 'ceilingByTrap') return limit;
   return gas > 0.5 * pressure ? 'ceilingByGas' : 'ceilingByTrap';
@@ -202,7 +219,7 @@ export function dryingRate(
   const flow = largestFlow(now, chamber.heaterPower / HIGHEST_LATENT, out.flow);
   out.flow = flow;
   out.limit = limitName(target.limit, gas, trial.pressure);
-  out.atCeiling = target.limit === 'ceilingByTrap';
+  out.followsGas = flow > 0 ? pressureResponse(now) : 1;
   out.vapourPressure = vapour.pressure;
   out.iceTemperature = trial.ice;
   out.shelfTemperature = trial.ice + trial.flux * (trial.film + (product.form === 'poured' ? now.frozenLayer : trial.crossed));

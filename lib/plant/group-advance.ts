@@ -22,8 +22,8 @@ const SHORTEST_STEP = 1e-3;
 /** The two-step formula stays stable up to a growth of 1 + √2 from one step to the next. */
 const GROWTH = 2.4;
 const TEMPERATURE_TOLERANCE = 1;
-const GAS_ABSOLUTE = 0.2;
-const GAS_RELATIVE = 0.02;
+const GAS_ABSOLUTE = 0.5;
+const GAS_RELATIVE = 0.03;
 /** A load counts as through its stage within this of the mark. */
 const CROSSING = 1e-9;
 

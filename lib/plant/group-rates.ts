@@ -50,13 +50,13 @@ export function setPorts(group: PumpGroup, out: GroupRates): void {
     port.byManifold = 0;
     if (isActive(unit)) continue;
     const chamber = out.chambers[i] as ChamberRates;
-    Object.assign(chamber, EMPTY);
+    chamber.pressure = 0;
+    chamber.gas = 0;
+    chamber.flow = 0;
     out.gas[i] = 0;
     out.pumped[i] = 0;
   }
 }
-
-const EMPTY: ChamberRates = chamberRatesRecord();
 
 /** Gas balance of one chamber, V·dp_gas/dt = leak + outgassing − Q·x, x of whichever side the gas comes from. */
 export function gasBalance(unit: ChamberUnit, time: number, i: number, out: GroupRates): void {

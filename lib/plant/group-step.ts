@@ -69,7 +69,7 @@ function history(group: PumpGroup, work: StepWork, formula: BackwardFormula, at:
 
 const MAX_ITERATIONS = 30;
 /** Gas pressures are solved to this share of themselves. */
-const TOLERANCE = 1e-9;
+const TOLERANCE = 1e-5;
 
 /** Trial temperatures are kept where the laws hold [K]; a solution never lies at these bounds. */
 const COLDEST = 180;

@@ -62,7 +62,7 @@ export function balanceManifold(
 }
 
 const MAX_ITERATIONS = 80;
-const TOLERANCE = 1e-13;
+const TOLERANCE = 1e-12;
 
 /**
  * Manifold pressure [Pa] at which the pump takes what the hoses bring, Σ Q_i(p_i, p_m) = S(p_m)·p_m, with the flows left in
@@ -91,9 +91,8 @@ export function manifoldPressure(
     if (out.surplus > 0) low = pressure;
     else high = pressure;
     const newton = pressure - out.surplus / out.slope;
-    const next = newton > low && newton < high ? newton : 0.5 * (low + high);
-    if (Math.abs(next - pressure) <= TOLERANCE * pressure) break;
-    pressure = next;
+    if (Math.abs(newton - pressure) <= TOLERANCE * pressure || high - low <= TOLERANCE * pressure) break;
+    pressure = newton > low && newton < high ? newton : 0.5 * (low + high);
   }
   return pressure;
 }
