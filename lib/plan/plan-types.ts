@@ -22,5 +22,3 @@ export type PumpType = Plan['pumps'][number];
 export type HoseType = Plan['hoses'][number];
 export type Scenario = Plan['scenarios'][number];
 export type LogEntry = Plan['batchLog'][number];
-export type LoggedBatch = Extract<LogEntry, { kind: 'batch' }>;
-export type PressureRiseTest = Extract<LogEntry, { kind: 'pressureRise' }>;

@@ -8,13 +8,13 @@ function named(name: string): Plan {
   return { ...DEMO_PLAN, name };
 }
 
-function after(...names: readonly string[]): History {
+function historyAfter(...names: readonly string[]): History {
   return names.reduce((history, name) => recordStep(history, named(name), `name it ${name}`), startHistory(DEMO_PLAN));
 }
 
 describe('history', () => {
   it('undoes and redoes one gesture at a time, with its label', () => {
-    const history = after('a', 'b');
+    const history = historyAfter('a', 'b');
     expect(history.past.at(-1)?.label).toBe('name it b');
     const back = undo(history);
     expect([back.present.name, back.past.at(-1)?.label, back.future[0]?.label]).toEqual([
@@ -33,18 +33,18 @@ describe('history', () => {
   });
 
   it('forgets what was undone once something new is done', () => {
-    const history = recordStep(undo(after('a', 'b')), named('c'), 'name it c');
+    const history = recordStep(undo(historyAfter('a', 'b')), named('c'), 'name it c');
     expect(history.future).toEqual([]);
     expect(history.past.map((step) => step.label)).toEqual(['name it a', 'name it c']);
   });
 
   it('records nothing when nothing changed', () => {
-    const history = after('a');
+    const history = historyAfter('a');
     expect(recordStep(history, history.present, 'idle')).toBe(history);
   });
 
   it('forgets the oldest steps beyond 200', () => {
-    const history = after(...Array.from({ length: 230 }, (_, i) => `n${i}`));
+    const history = historyAfter(...Array.from({ length: 230 }, (_, i) => `n${i}`));
     expect(history.past.length).toBe(200);
     expect(history.past[0]?.plan.name).toBe('n29');
   });
@@ -52,7 +52,7 @@ describe('history', () => {
   it('comes back to where it was after any walk of undo and as many redo', () => {
     fc.assert(
       fc.property(fc.array(fc.string(), { maxLength: 20 }), fc.nat(25), (names, steps) => {
-        const history = after(...names);
+        const history = historyAfter(...names);
         let walked = history;
         for (let i = 0; i < steps; i += 1) walked = undo(walked);
         for (let i = 0; i < steps; i += 1) walked = redo(walked);
