@@ -1,0 +1,90 @@
+import { findById } from '../plan/find-by-id.ts';
+import type { Plan, Scenario } from '../plan/plan-types.ts';
+import type { PlantReport } from '../plant/report-types.ts';
+import { simulateShop } from '../plant/simulate-shop.ts';
+import { fail, type Finding, type Result, succeed } from '../result.ts';
+import { horizonMonths, planProjection } from './plan-projection.ts';
+import { plantFinding } from './plant-finding.ts';
+import { scenarioCapital } from './scenario-capital.ts';
+import { type CostAccount, scenarioCost } from './scenario-cost.ts';
+import { scenarioEquipment, todayOf } from './scenario-equipment.ts';
+import { scenarioFinance } from './scenario-finance.ts';
+import type { ScenarioOutcome, ScenarioResult } from './scenario-result.ts';
+import { scenarioWarnings } from './scenario-warnings.ts';
+import { shopSpec } from './shop-spec.ts';
+
+/** What the simulation and the week's accounts say of a scenario, before any month is looked at. */
+export interface ScenarioWeek {
+  readonly plant: PlantReport;
+  readonly account: CostAccount;
+}
+
+/** Simulates a scenario's week and costs it; findings when the shop cannot run like that. */
+export function scenarioWeek(plan: Plan, scenario: Scenario): Result<ScenarioWeek, readonly Finding[]> {
+  const outcome = simulateShop(shopSpec(plan, scenario));
+  if (!outcome.ok) return fail([plantFinding(outcome.error)]);
+  return succeed({ plant: outcome.value, account: scenarioCost(plan, scenario, outcome.value) });
+}
+
+function purchaseTooLate(plan: Plan, scenario: Scenario): Finding[] {
+  const horizon = horizonMonths(plan);
+  if (scenario.purchaseMonth < horizon) return [];
+  return [
+    {
+      severity: 'error',
+      field: `scenarios.${scenario.id}.purchaseMonth`,
+      value: `${scenario.purchaseMonth}`,
+      problem: `The purchase comes after the ${horizon} months that are looked ahead.`,
+      remedy: 'Buy earlier, or look further ahead.',
+    },
+  ];
+}
+
+/** What is wrong with today stops every comparison, and is said of today. */
+function todayFailed(findings: readonly Finding[]): Finding[] {
+  return findings.map((finding) => ({ ...finding, problem: `In the first scenario, against which all are judged: ${finding.problem}` }));
+}
+
+function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: ScenarioWeek): ScenarioResult {
+  const first = todayOf(plan);
+  const isToday = scenario.id === first.id;
+  const now = { month: 0, plant: today.plant, week: today.account.week };
+  const then = { month: Math.round(scenario.purchaseMonth), plant: own.plant, week: own.account.week };
+  const phases = then.month === 0 ? [then] : [now, then];
+  const todayProjection = planProjection(plan, first, [now]);
+  const projection = isToday ? todayProjection : planProjection(plan, scenario, phases);
+  const capital = scenarioCapital(plan, scenario);
+  const { chamberCount, pumpCount } = scenarioEquipment(scenario);
+  return {
+    scenarioId: scenario.id,
+    name: scenario.name,
+    chambers: chamberCount,
+    pumps: pumpCount,
+    plant: own.plant,
+    cost: own.account.shown,
+    capital: capital.lines.map(({ name, amount }) => ({ label: name, amount })),
+    capitalTotal: capital.total,
+    finance: scenarioFinance(plan, todayProjection, projection, isToday),
+    warnings: scenarioWarnings(plan, scenario, own.plant),
+  };
+}
+
+/**
+ * Everything about one scenario of a checked plan: its week, its cost, its capital and what it brings against today. The one
+ * place where plant, cost and finance meet. Deterministic; does not depend on which scenarios were evaluated before.
+ * @throws RangeError when the plan has no scenario of that id
+ */
+export function evaluateScenario(plan: Plan, scenarioId: string): ScenarioOutcome {
+  const scenario = findById(plan.scenarios, scenarioId, 'scenario');
+  const { name } = scenario;
+  const late = purchaseTooLate(plan, scenario);
+  if (late.length > 0) return { kind: 'refused', scenarioId, name, findings: late };
+  const first = todayOf(plan);
+  const today = scenarioWeek(plan, first);
+  if (!today.ok) {
+    return { kind: 'refused', scenarioId, name, findings: first === scenario ? today.error : todayFailed(today.error) };
+  }
+  const own = first === scenario ? today : scenarioWeek(plan, scenario);
+  if (!own.ok) return { kind: 'refused', scenarioId, name, findings: own.error };
+  return { kind: 'computed', result: assemble(plan, scenario, today.value, own.value) };
+}
