@@ -268,6 +268,65 @@ export const SOURCES = {
     title: 'Employer Costs for Employee Compensation, June 2025, USDL-25-1358',
     year: 2025,
   },
+  // Risk
+  'blackman-vigna-2021': {
+    author: 'Blackman, D. and Vigna, S.',
+    title: 'Scrambled linear pseudorandom number generators, ACM Trans. Math. Softw. 47(4)',
+    year: 2021,
+    note: 'The generator is from memory.',
+  },
+  'lanczos-1964': {
+    author: 'Lanczos, C.',
+    title: 'A precision approximation of the gamma function, SIAM J. Numer. Anal. B 1, 86-96',
+    year: 1964,
+    note: 'Coefficients from memory, checked against independent software.',
+  },
+  dlmf: {
+    author: 'National Institute of Standards and Technology',
+    title: 'Digital Library of Mathematical Functions, chapter 8',
+    year: 2024,
+    note: 'The continued fraction is from memory, checked against independent software.',
+  },
+  'malcolm-pert-1959': {
+    author: 'Malcolm, D. G., Roseboom, J. H., Clark, C. E. and Fazar, W.',
+    title: 'Application of a technique for research and development program evaluation, Oper. Res. 7(5)',
+    year: 1959,
+    note: 'Read in documentation of software that gives its formulas.',
+  },
+  'joe-kuo-2008': {
+    author: 'Joe, S. and Kuo, F. Y.',
+    title: 'Constructing Sobol sequences with better two-dimensional projections, SIAM J. Sci. Comput. 30, 2635-2654',
+    year: 2008,
+  },
+  'matousek-1998': {
+    author: 'Matousek, J.',
+    title: 'On the L2-discrepancy for anchored boxes, J. Complexity 14, 527-556',
+    year: 1998,
+    note: 'From memory.',
+  },
+  'saltelli-2008': {
+    author: 'Saltelli, A. and others',
+    title: 'Global Sensitivity Analysis: The Primer, Ishigami function, pages 179 to 182',
+    year: 2008,
+    note: 'The printed interaction term has a misprint; values recomputed.',
+  },
+  'saltelli-2010': {
+    author: 'Saltelli, A. and others',
+    title: 'Variance based sensitivity analysis of model output, Comput. Phys. Commun. 181, 259-270',
+    year: 2010,
+    note: 'From memory.',
+  },
+  'mil-hdbk-338b': {
+    author: 'U.S. Department of Defense',
+    title: 'MIL-HDBK-338B, Electronic Reliability Design Handbook',
+    year: 1998,
+    note: 'Read in a published excerpt.',
+  },
+  'anderson-sweeney-williams': {
+    author: 'Anderson, D. R., Sweeney, D. J. and Williams, T. A.',
+    title: 'An Introduction to Management Science, waiting lines with a finite calling population',
+    year: 2012,
+  },
   // Shop inputs
   'irs-pub-946': {
     author: 'U.S. Internal Revenue Service',

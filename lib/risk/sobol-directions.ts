@@ -1,0 +1,48 @@
+/**
+ * Primitive polynomial (its inner coefficients a as one number) and starting values m of the dimensions after the first,
+ * whose direction numbers are all 1. The degree is the number of starting values.
+ * Source: joe-kuo-2008, file new-joe-kuo-6.21201, dimensions 2 to 40. That file is free to use with this notice:
+ * Copyright (c) 2008, Frances Y. Kuo and Stephen Joe; redistribution permitted with the copyright notice and without
+ * warranty (three-clause BSD licence).
+ */
+export const SOBOL_DIRECTIONS: readonly (readonly [coefficients: number, start: readonly number[]])[] = [
+  [0, [1]],
+  [1, [1, 3]],
+  [1, [1, 3, 1]],
+  [2, [1, 1, 1]],
+  [1, [1, 1, 3, 3]],
+  [4, [1, 3, 5, 13]],
+  [2, [1, 1, 5, 5, 17]],
+  [4, [1, 1, 5, 5, 5]],
+  [7, [1, 1, 7, 11, 19]],
+  [11, [1, 1, 5, 1, 1]],
+  [13, [1, 1, 1, 3, 11]],
+  [14, [1, 3, 5, 5, 31]],
+  [1, [1, 3, 3, 9, 7, 49]],
+  [13, [1, 1, 1, 15, 21, 21]],
+  [16, [1, 3, 1, 13, 27, 49]],
+  [19, [1, 1, 1, 15, 7, 5]],
+  [22, [1, 3, 1, 15, 13, 25]],
+  [25, [1, 1, 5, 5, 19, 61]],
+  [1, [1, 3, 7, 11, 23, 15, 103]],
+  [4, [1, 3, 7, 13, 13, 15, 69]],
+  [7, [1, 1, 3, 13, 7, 35, 63]],
+  [8, [1, 3, 5, 9, 1, 25, 53]],
+  [14, [1, 3, 1, 13, 9, 35, 107]],
+  [19, [1, 3, 1, 5, 27, 61, 31]],
+  [21, [1, 1, 5, 11, 19, 41, 61]],
+  [28, [1, 3, 5, 3, 3, 13, 69]],
+  [31, [1, 1, 7, 13, 1, 19, 1]],
+  [32, [1, 3, 7, 5, 13, 19, 59]],
+  [37, [1, 1, 3, 9, 25, 29, 41]],
+  [41, [1, 3, 5, 13, 23, 1, 55]],
+  [42, [1, 3, 7, 3, 13, 59, 17]],
+  [50, [1, 3, 1, 3, 5, 53, 69]],
+  [55, [1, 1, 5, 5, 23, 33, 13]],
+  [56, [1, 1, 7, 7, 1, 61, 123]],
+  [59, [1, 1, 7, 9, 13, 61, 49]],
+  [62, [1, 3, 3, 5, 3, 55, 33]],
+  [14, [1, 3, 1, 15, 31, 13, 49, 245]],
+  [21, [1, 3, 5, 15, 31, 59, 63, 97]],
+  [22, [1, 3, 1, 11, 11, 11, 77, 249]],
+];
