@@ -9,7 +9,7 @@ export interface CapitalPurchase {
   readonly month: number;
   /** Price with installation [money]. */
   readonly amount: number;
-  /** Useful life, whole months ≥ 1. */
+  /** Useful life, whole months ≥ 1: until it is replaced, and down to salvage in market value. */
   readonly lifeMonths: number;
   /** What it fetches at the end of its life [money]. */
   readonly salvage: number;

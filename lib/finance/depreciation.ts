@@ -3,7 +3,8 @@ import { DEPRECIATION_TABLES, type DepreciationTable } from './depreciation-tabl
 
 /** How the cost of a thing is written off. */
 export type DepreciationMethod =
-  | { readonly kind: 'straightLine' }
+  /** Evenly over so many whole months, ≥ 1; over the useful life when not given. */
+  | { readonly kind: 'straightLine'; readonly months?: number }
   | { readonly kind: 'table'; readonly table: DepreciationTable };
 
 /** Terms of writing off one thing. Amounts are positive. */
@@ -11,7 +12,7 @@ export interface DepreciationTerms {
   readonly cost: Cents;
   /** Left at the end of its life; straight line only, tables write off the whole basis. */
   readonly salvage: Cents;
-  /** Useful life for straight line, whole months ≥ 1. */
+  /** Useful life, whole months ≥ 1. */
   readonly lifeMonths: number;
   readonly method: DepreciationMethod;
   /** Share of the cost written off at once in the month of purchase, 0–1. */
@@ -22,7 +23,7 @@ export interface DepreciationTerms {
 
 /**
  * Depreciation by month [cents], from the month of purchase on, all positive; the sum is exactly what can be written off.
- * Straight line: evenly over the life, from the month of purchase. Table: each year's printed share evenly over the
+ * Straight line: evenly over the life or the months set for it, from the month of purchase. Table: each year's printed share evenly over the
  * months of that plan year, the first year's over the months left of it. A plan year is taken to be a tax year.
  * Source: irs-pub-946 for the tables.
  * Throws RangeError on a share outside 0–1, a negative amount or a life that is not a whole month or more.
@@ -33,7 +34,7 @@ export function monthlyDepreciation(terms: DepreciationTerms): Cents[] {
   const rest = terms.cost - expensed;
   const amounts =
     terms.method.kind === 'straightLine'
-      ? straightLine(Math.max(0, rest - terms.salvage), terms.lifeMonths)
+      ? straightLine(Math.max(0, rest - terms.salvage), terms.method.months ?? terms.lifeMonths)
       : byTable(rest, DEPRECIATION_TABLES[terms.method.table], terms.month);
   return amounts.map((amount, k) => (k === 0 ? amount + expensed : amount));
 }
@@ -43,8 +44,9 @@ export function yearlyDepreciation(basis: number, table: DepreciationTable): num
   return DEPRECIATION_TABLES[table].map((percent) => (basis * percent) / 100);
 }
 
-function straightLine(total: Cents, lifeMonths: number): Cents[] {
-  return spreadCents(total, new Array<number>(lifeMonths).fill(1));
+function straightLine(total: Cents, months: number): Cents[] {
+  if (!Number.isInteger(months) || months < 1) throw new RangeError(`straight line over ${months} months`);
+  return spreadCents(total, new Array<number>(months).fill(1));
 }
 
 function byTable(basis: Cents, percents: readonly number[], month: number): Cents[] {

@@ -34,6 +34,12 @@ describe('monthlyDepreciation', () => {
     expect(Math.max(...amounts) - Math.min(...amounts)).toBeLessThanOrEqual(1);
   });
 
+  it('takes other months than the useful life for tax', () => {
+    const amounts = monthlyDepreciation({ ...bought, method: { kind: 'straightLine', months: 10 } });
+    expect(amounts).toEqual(new Array(10).fill(100000));
+    expect(() => monthlyDepreciation({ ...bought, method: { kind: 'straightLine', months: 0 } })).toThrow(RangeError);
+  });
+
   it('writes the expensed share off in the first month', () => {
     const amounts = monthlyDepreciation({ ...bought, expensedShare: 0.4 });
     expect(amounts[0]).toBe(400000 + 10000);
