@@ -1,0 +1,114 @@
+import { scenarioCost } from '../model/scenario-cost.ts';
+import { continuousCurrent } from '../model/scenario-warnings.ts';
+import { shopSpec } from '../model/shop-spec.ts';
+import { baseValues } from '../inputs/base-values.ts';
+import type { Plan, Scenario } from '../plan/plan-types.ts';
+import type { PlantReport } from '../plant/report-types.ts';
+import { simulateShop } from '../plant/simulate-shop.ts';
+import type { ShopSpec } from '../plant/types.ts';
+import { enlarge } from './enlarge.ts';
+import type { Bottleneck, Resource, ResourceRelief } from './insight-types.ts';
+import { KNEE_THRESHOLD, machinesOnly } from './knee-curve.ts';
+import { chamberCount, scenarioOf, withChambers } from './shop-variant.ts';
+
+/** A resource is enlarged by a quarter to see what it holds back. */
+const ENLARGEMENT = 1.25;
+
+/** Relief below this share of the weekly contribution is no bottleneck: the shop is balanced. */
+const BALANCED = 0.005;
+
+const RESOURCES: readonly Resource[] = ['chambers', 'pump', 'hose', 'trap', 'heater', 'freezer', 'crew', 'power', 'demand'];
+
+function contribution(plan: Plan, scenario: Scenario, plant: PlantReport): number {
+  return scenarioCost(plan, scenario, plant).shown.contributionPerWeek;
+}
+
+function powerUse(plan: Plan, scenario: Scenario): number {
+  const { supplyCurrent, continuousFactor } = baseValues('site', plan.site);
+  return (continuousCurrent(plan, scenario) * continuousFactor) / supplyCurrent;
+}
+
+function utilisationOf(plan: Plan, scenario: Scenario, plant: PlantReport, resource: Resource): number | null {
+  return resource === 'power' ? powerUse(plan, scenario) : plant.utilisation[resource];
+}
+
+function gainOf(plan: Plan, scenario: Scenario, spec: ShopSpec, resource: Resource, present: number): number | null {
+  const larger = enlarge(spec, resource, ENLARGEMENT);
+  const outcome = larger ? simulateShop(larger) : null;
+  return outcome?.ok ? contribution(plan, scenario, outcome.value) - present : null;
+}
+
+function relief(plan: Plan, scenario: Scenario, spec: ShopSpec, plant: PlantReport, resource: Resource): ResourceRelief {
+  const present = contribution(plan, scenario, plant);
+  const gain = gainOf(plan, scenario, spec, resource, present);
+  return {
+    resource,
+    utilisation: utilisationOf(plan, scenario, plant, resource),
+    gain,
+    gainShare: gain !== null && present > 0 ? gain / present : null,
+  };
+}
+
+/** Resources that, bought larger, would be another machine than the one named; they do not compete for the name of bottleneck. */
+function largest(reliefs: readonly ResourceRelief[]): ResourceRelief | null {
+  let best: ResourceRelief | null = null;
+  for (const candidate of reliefs) {
+    if ((candidate.gainShare ?? 0) > Math.max(BALANCED, best?.gainShare ?? 0)) best = candidate;
+  }
+  return best;
+}
+
+interface Sharing {
+  readonly outputPerChamber: number | null;
+  readonly lastChamberAdds: number | null;
+}
+
+function machineOutput(plan: Plan, scenario: Scenario): number | null {
+  const outcome = simulateShop(machinesOnly(shopSpec(plan, scenario)));
+  return outcome.ok ? outcome.value.dryOut : null;
+}
+
+/** What sharing does to each chamber and to the last one added, machines alone; nulls when no pump is shared. */
+function sharing(plan: Plan, scenario: Scenario): Sharing {
+  const perPump = chambersOnOnePump(scenario);
+  if (perPump < 2) return { outputPerChamber: null, lastChamberAdds: null };
+  const lone = machineOutput(plan, withChambers(scenario, 1, 'own'));
+  const all = machineOutput(plan, withChambers(scenario, perPump, 'shared'));
+  const fewer = machineOutput(plan, withChambers(scenario, perPump - 1, 'shared'));
+  if (!lone || all === null) return { outputPerChamber: 0, lastChamberAdds: 0 };
+  return {
+    outputPerChamber: all / perPump / lone,
+    lastChamberAdds: fewer === null ? null : (all - fewer) / lone,
+  };
+}
+
+function chambersOnOnePump(scenario: Scenario): number {
+  const count = chamberCount(scenario);
+  if (scenario.pumpArrangement === 'own') return 1;
+  return scenario.pumpArrangement === 'shared' ? count : Math.min(count, scenario.groupSize);
+}
+
+/**
+ * Where a scenario jams: the utilisation of every resource, and how much the weekly contribution would rise if that one
+ * resource were a quarter larger, found by running the week again. The bottleneck is the largest relief; none above half a
+ * percent means balanced. A shared pump also counts as jammed beyond its knee. Null when the scenario cannot run.
+ */
+export function findBottleneck(plan: Plan, scenarioId: string): Bottleneck | null {
+  const scenario = scenarioOf(plan, scenarioId);
+  const spec = shopSpec(plan, scenario);
+  const base = simulateShop(spec);
+  if (!base.ok) return null;
+  const reliefs = RESOURCES.map((resource) => relief(plan, scenario, spec, base.value, resource));
+  const worst = largest(reliefs);
+  const shares = sharing(plan, scenario);
+  const beyondKnee = shares.lastChamberAdds !== null && shares.lastChamberAdds < KNEE_THRESHOLD;
+  const isShared = shares.outputPerChamber !== null;
+  return {
+    scenarioId,
+    resource: worst?.resource ?? null,
+    gainShare: worst?.gainShare ?? 0,
+    reliefs,
+    ...shares,
+    sharedPumpJams: isShared && (worst?.resource === 'pump' || beyondKnee),
+  };
+}
