@@ -1,9 +1,15 @@
+import { PlannerLoader } from '../components/shell/planner-loader.tsx';
+
 /** The planner's one page. */
 export default function HomePage() {
   return (
-    <main className="notice">
-      <h1>Rimeplan</h1>
-      <p>Plan the throughput, running cost and growth of a small freeze-drying shop.</p>
-    </main>
+    <>
+      <noscript>
+        <p className="notice">
+          Rimeplan works out its figures in your browser, so it needs JavaScript to be switched on.
+        </p>
+      </noscript>
+      <PlannerLoader />
+    </>
   );
 }

@@ -41,17 +41,17 @@ function quarterMore(gainShare: number): string {
   return `+${formatPercent(gainShare)} with a quarter more`;
 }
 
-function jamFigure(bottleneck: Bottleneck, chambers: number): string {
+function jamFigure(bottleneck: Bottleneck, perPump: number): string {
   if (bottleneck.lastChamberAdds !== null) {
-    return `${formatOrdinal(chambers)} chamber adds ${formatPercent(bottleneck.lastChamberAdds)}`;
+    return `${formatOrdinal(perPump)} chamber adds ${formatPercent(Math.max(0, bottleneck.lastChamberAdds))}`;
   }
   return quarterMore(bottleneck.gainShare);
 }
 
-/** The flag that a scenario's bottleneck deserves. @param chambers number of chambers in the scenario */
-export function bottleneckFlag(bottleneck: Bottleneck, chambers: number): BottleneckFlag {
+/** The flag that a scenario's bottleneck deserves. @param perPump most chambers on one pump in the scenario */
+export function bottleneckFlag(bottleneck: Bottleneck, perPump: number): BottleneckFlag {
   if (bottleneck.sharedPumpJams) {
-    return { tone: 'jam', title: 'Shared pump jams', figure: jamFigure(bottleneck, chambers) };
+    return { tone: 'jam', title: 'Shared pump jams', figure: jamFigure(bottleneck, perPump) };
   }
   if (bottleneck.resource === null) return { tone: 'balanced', title: 'Balanced', figure: 'no single thing jams' };
   return {
@@ -90,6 +90,8 @@ export interface ReliefView {
   readonly finding: string;
   readonly summary: string;
   readonly rows: readonly ReliefRow[];
+  /** Largest gain, for the length of the bars; above zero. */
+  readonly mostGain: number;
   readonly table: DataTable;
 }
 
@@ -114,6 +116,7 @@ export function reliefView(bottleneck: Bottleneck, shown: ShownAs): ReliefView {
     summary:
       'Each line is a fresh run of the week with a quarter more of one thing and all else as it is. A thing can be busy all day and still not be what holds the shop back.',
     rows,
+    mostGain: Math.max(1e-9, ...rows.map((row) => row.gain ?? 0)),
     table: {
       caption: `What a quarter more of each would bring [${unitText('money', shown)} a week]`,
       head: ['', 'In use', 'Gain a week'],

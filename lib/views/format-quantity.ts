@@ -18,7 +18,8 @@ export function currencySign(currency: string): string {
 /** The unit shown for a dimension, money in the plan's currency: "lb/week", "$/kWh", "". */
 export function unitText(dimension: Dimension, shown: ShownAs): string {
   const unit = shownUnit(dimension, shown.system);
-  return unit === '1' ? '' : unit.replace('money', currencySign(shown.currency));
+  if (unit === '1') return '';
+  return unit === 'month' ? 'months' : unit.replace('money', currencySign(shown.currency));
 }
 
 function isMoney(dimension: Dimension): boolean {
@@ -54,9 +55,28 @@ export function quantityText(value: number | null, dimension: Dimension, shown: 
 /** The figure with its unit, for a sentence or a tooltip: "$1,240", "61 %", "37 lb/week". */
 export function quantityWithUnit(value: number | null, dimension: Dimension, shown: ShownAs): string {
   if (value === null) return NONE;
-  const figure = quantityText(value, dimension, shown);
-  const unit = unitText(dimension, shown);
-  if (!isMoney(dimension)) return unit === '' ? figure : `${figure} ${unit}`;
-  const sign = currencySign(shown.currency);
-  return `${figure.replace(/^(−?)/, `$1${sign.replace('$', '$$$$')}`)}${unit.slice(sign.length)}`;
+  return withUnit(quantityText(value, dimension, shown), unitText(dimension, shown));
+}
+
+/** A figure and a unit put together as people write them: "12 months", "$1,240", "−$4/lb". */
+export function withUnit(figure: string, unit: string): string {
+  if (unit === '') return figure;
+  const [sign = '', ...rest] = unit.split('/');
+  const isCurrency = !/^[a-z%°µ]/i.test(sign) || /^[A-Z]{3}$/.test(sign);
+  if (!isCurrency) return `${figure} ${unit}`;
+  const [, minus = '', digits = figure] = /^(−?)(.*)$/.exec(figure) ?? [];
+  return [`${minus}${sign}${digits}`, ...rest].join('/');
+}
+
+/** Money on an axis, in few characters: "$120k", "−$4k", "$0". */
+export function axisMoney(value: number, shown: ShownAs): string {
+  const size = Math.abs(value);
+  const figure =
+    size >= 1e6
+      ? `${formatSensible(size / 1e6)}M`
+      : size >= 1000
+        ? `${formatSensible(size / 1000)}k`
+        : formatFixed(size, 0);
+  const text = `${currencySign(shown.currency)}${figure.replace(/\.0+(?=[kM]$)/, '')}`;
+  return value < 0 ? `−${text}` : text;
 }

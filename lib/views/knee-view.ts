@@ -1,4 +1,5 @@
 import type { KneeCurve, KneePoint } from '../insight/insight-types.ts';
+import { roundTicks } from './chart-scale.ts';
 import type { DataTable } from './data-table.ts';
 import { countOf, formatOrdinal, formatPercent, NONE } from './format-number.ts';
 import { quantityText, type ShownAs, shownValue, unitText } from './format-quantity.ts';
@@ -15,31 +16,29 @@ export interface KneeView {
   readonly summary: string;
   readonly unit: string;
   readonly rows: readonly KneeRow[];
-  /** Number of chambers at the knee; null when the pump carries all that were tried. */
+  /** Round marks of the output axis. */
+  readonly ticks: readonly number[];
+  /** The first chamber that adds too little; null when the pump carries all that were tried. */
   readonly knee: number | null;
   readonly table: DataTable;
-}
-
-function pointAfter(curve: KneeCurve, chambers: number): KneePoint | undefined {
-  return curve.points.find((point) => point.chambers === chambers + 1);
 }
 
 function findingOf(curve: KneeCurve): string {
   const most = curve.points.at(-1)?.chambers ?? 0;
   if (curve.knee === null) return `One pump carries ${countOf(most, 'chamber')} without jamming`;
-  const next = pointAfter(curve, curve.knee);
-  const added = next?.added ?? null;
-  const ordinal = formatOrdinal(curve.knee + 1);
+  const added = curve.points.find((point) => point.chambers === curve.knee)?.added ?? null;
+  const ordinal = formatOrdinal(curve.knee);
   if (added === null) return `One pump cannot carry a ${ordinal} chamber`;
-  return `On one pump the ${ordinal} chamber adds ${formatPercent(added)} of what it could`;
+  return `On one pump the ${ordinal} chamber adds ${formatPercent(Math.max(0, added))} of what it could`;
 }
 
 function summaryOf(curve: KneeCurve): string {
-  const lead = 'Dried product a week as chambers are added, all on one pump, and each with a pump of its own.';
-  const rule = `The knee is where one more chamber adds less than ${formatPercent(curve.threshold)} of what it would add with its own pump`;
+  const lead =
+    'Dried product a week as chambers are added, with hands always there and a market that takes it all: what the machines alone allow.';
+  const rule = `The knee is the first chamber that adds less than ${formatPercent(curve.threshold)} of what it would add with a pump of its own`;
   return curve.knee === null
     ? `${lead} ${rule}; it was not reached.`
-    : `${lead} ${rule}: here after ${countOf(curve.knee, 'chamber')}.`;
+    : `${lead} ${rule}: here the ${formatOrdinal(curve.knee)}.`;
 }
 
 function tableOf(curve: KneeCurve, shown: ShownAs): DataTable {
@@ -60,13 +59,19 @@ function rowOf(point: KneePoint, shown: ShownAs): KneeRow {
   return { chambers: point.chambers, shared: mass(point.shared), own: mass(point.own) };
 }
 
+function ticksOf(rows: readonly KneeRow[]): number[] {
+  return roundTicks(0, Math.max(0, ...rows.flatMap((row) => [row.shared ?? 0, row.own ?? 0])), 5);
+}
+
 /** Everything the figure "chambers against output" shows. */
 export function kneeView(curve: KneeCurve, shown: ShownAs): KneeView {
+  const rows = curve.points.map((point) => rowOf(point, shown));
   return {
     finding: findingOf(curve),
     summary: summaryOf(curve),
     unit: `${unitText('mass', shown)} a week`,
-    rows: curve.points.map((point) => rowOf(point, shown)),
+    rows,
+    ticks: ticksOf(rows),
     knee: curve.knee,
     table: tableOf(curve, shown),
   };

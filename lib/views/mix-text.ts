@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../result.ts';
 import { formatFixed } from './format-number.ts';
+import { matchWords } from './match-words.ts';
 
 /** A share of all batches [%] by product. */
 export interface MixEntry {
@@ -49,17 +50,8 @@ function readPart(text: string): Part | null {
   return name ? { name: name[1] ?? '', share: Number(name[2]) } : null;
 }
 
-/** Words are compared without case and with single spaces. */
-function plain(text: string): string {
-  return text.trim().replace(/\s+/g, ' ').toLowerCase();
-}
-
 function findProduct(name: string, products: readonly NamedProduct[]): NamedProduct | undefined {
-  const wanted = plain(name);
-  const exact = products.find((product) => plain(product.name) === wanted);
-  if (exact) return exact;
-  const begins = products.filter((product) => plain(product.name).startsWith(wanted));
-  return wanted !== '' && begins.length === 1 ? begins[0] : undefined;
+  return matchWords(name, products, (product) => product.name);
 }
 
 function namesOf(products: readonly NamedProduct[]): string {
@@ -111,7 +103,7 @@ function readMix(parts: readonly string[], products: readonly NamedProduct[]): R
 }
 
 /**
- * The mix a text means: products by name or by the beginning of it, each with its share, parted by commas, semicolons or
+ * The mix a text means: products by name or by a part of it that no other has, each with its share, parted by commas, semicolons or
  * line ends. A single name alone means all of it.
  */
 export function parseMixText(text: string, products: readonly NamedProduct[]): Result<readonly MixEntry[], TextFault> {

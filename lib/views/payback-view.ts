@@ -1,4 +1,5 @@
 import type { Payback } from '../model/scenario-result.ts';
+import { roundTicks } from './chart-scale.ts';
 import type { DataTable } from './data-table.ts';
 import { formatFixed, NONE } from './format-number.ts';
 import { quantityText, quantityWithUnit, type ShownAs } from './format-quantity.ts';
@@ -14,11 +15,20 @@ export interface PaybackLine {
   readonly paybackMonth: number | null;
 }
 
+export interface PaybackRow {
+  readonly month: number;
+  readonly cash: Readonly<Record<string, number>>;
+}
+
 export interface PaybackView {
   readonly finding: string;
   readonly summary: string;
   readonly lines: readonly PaybackLine[];
+  /** Month by month the cash of each line under its scenario's id. */
+  readonly rows: readonly PaybackRow[];
   readonly months: number;
+  /** Round marks of the money axis. */
+  readonly ticks: readonly number[];
   readonly table: DataTable;
 }
 
@@ -94,6 +104,18 @@ function tableOf(lines: readonly PaybackLine[], months: number, shown: ShownAs):
   };
 }
 
+function rowsOf(lines: readonly PaybackLine[], months: number): PaybackRow[] {
+  return Array.from({ length: months + 1 }, (_, month) => ({
+    month,
+    cash: Object.fromEntries(lines.map((line) => [line.scenarioId, line.cumulative[month] ?? 0])),
+  }));
+}
+
+function ticksOf(lines: readonly PaybackLine[]): number[] {
+  const all = lines.flatMap((line) => line.cumulative);
+  return roundTicks(Math.min(0, ...all), Math.max(0, ...all), 6);
+}
+
 /** Everything the payback figure shows: `currentId` is the scenario the finding speaks of. */
 export function paybackView(views: readonly ScenarioView[], currentId: string, shown: ShownAs): PaybackView {
   const lines = views.flatMap(lineOf);
@@ -102,7 +124,9 @@ export function paybackView(views: readonly ScenarioView[], currentId: string, s
     finding: findingOf(views, currentId, lines),
     summary: summaryOf(views, currentId, months, shown),
     lines,
+    rows: rowsOf(lines, months),
     months,
+    ticks: ticksOf(lines),
     table: tableOf(lines, months, shown),
   };
 }

@@ -1,0 +1,11 @@
+import styles from './figure-frame.module.css';
+
+/** Stands where a figure will be while it is being worked out. */
+export function FigurePending({ name, words, wide = false }: { name: string; words: string; wide?: boolean }) {
+  return (
+    <div className={wide ? styles.wide : styles.figure} data-figure={name} data-pending="true">
+      <p className={styles.name}>{name}</p>
+      <p className={styles.pending}>{words}</p>
+    </div>
+  );
+}

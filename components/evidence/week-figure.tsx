@@ -1,0 +1,43 @@
+import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
+import type { PlantReport } from '../../lib/plant/report-types.ts';
+import type { ShownAs } from '../../lib/views/format-quantity.ts';
+import { weekPicture } from '../../lib/views/week-picture.ts';
+import { weekView } from '../../lib/views/week-view.ts';
+import { WeekChart, WeekLegend } from '../charts/week-chart.tsx';
+import { useElementWidth } from '../ui/use-element-width.ts';
+import { FigureFrame } from './figure-frame.tsx';
+
+interface Props {
+  readonly plan: Plan;
+  readonly scenario: Scenario;
+  readonly plant: PlantReport;
+  readonly shown: ShownAs;
+  readonly isStale: boolean;
+}
+
+/** A typical week: what every chamber, pump and pair of hands does from Monday to Sunday. */
+export function WeekFigure({ plan, scenario, plant, shown, isStale }: Props) {
+  const [box, width] = useElementWidth<HTMLDivElement>();
+  const view = weekView(plan, scenario, plant, shown);
+  return (
+    <FigureFrame
+      name="A typical week"
+      finding={view.finding}
+      summary={view.summary}
+      table={view.table}
+      stale={isStale}
+      wide
+      tools={<WeekLegend kinds={view.legend.map((entry) => entry.kind)} />}
+    >
+      <div ref={box}>
+        {width === 0 ? null : (
+          <WeekChart
+            picture={weekPicture({ ...view.picture, width })}
+            title={view.finding}
+            description={view.summary}
+          />
+        )}
+      </div>
+    </FigureFrame>
+  );
+}

@@ -1,0 +1,29 @@
+import type { CellNote } from '../../lib/views/cell-note.ts';
+import type { EntryPreview } from '../../lib/views/preview-entry.ts';
+import styles from './cell-note-line.module.css';
+
+interface Props {
+  readonly note: CellNote | null;
+  /** What is understood of the text being typed; null when nothing is typed. */
+  readonly preview: EntryPreview | null;
+}
+
+const HINT = 'Choose a cell to read what it means. Entries take sums and units, such as 2+3 or 1 year.';
+
+/** The line under the sheet: what the cell means, what is wrong with it, and what is understood while typing. */
+export function CellNoteLine({ note, preview }: Props) {
+  return (
+    <div className={styles.line} data-testid="cell-note">
+      {preview ? (
+        <p className={preview.isGood ? styles.understood : styles.fault}>{preview.words}</p>
+      ) : (
+        <p className={note ? undefined : styles.hint}>
+          {note ? <strong>{note.label}</strong> : HINT} {note?.words}
+        </p>
+      )}
+      <p className={styles.fault} aria-live="polite">
+        {preview ? '' : note?.fault}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+import type { CustomCellEditorProps } from 'ag-grid-react';
+import { useEffect, useRef } from 'react';
+import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
+import styles from './sheet.module.css';
+import type { SheetContext } from './sheet-context.ts';
+
+type Props = CustomCellEditorProps<ScenarioRow, string, SheetContext>;
+
+/** What the editor starts with: the key that opened it, nothing after a deleting key, or else what is in the cell. */
+function startText(key: string | null, value: string | null | undefined): string {
+  if (key === 'Backspace' || key === 'Delete') return '';
+  return key !== null && key.length === 1 ? key : (value ?? '');
+}
+
+/** Free text in a cell; what is understood of it is shown under the sheet while it is typed. */
+export function EntryEditor({ initialValue, eventKey, onValueChange, column, data, context }: Props) {
+  const ref = useRef<HTMLInputElement>(null);
+  const start = startText(eventKey, initialValue);
+  const report = (text: string) => {
+    onValueChange(text);
+    context.onTyping({ scenarioId: data.id, columnId: column.getColId(), text });
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the editor opens
+  useEffect(() => {
+    if (start !== initialValue) report(start);
+    ref.current?.focus();
+    if (eventKey === null || eventKey.length > 1) ref.current?.select();
+    return () => context.onTyping(null);
+  }, []);
+  return (
+    <input
+      ref={ref}
+      className={styles.entry}
+      aria-label={`${column.getColDef().headerName}, ${data.name}`}
+      defaultValue={start}
+      autoComplete="off"
+      spellCheck={false}
+      onChange={(event) => report(event.target.value)}
+    />
+  );
+}

@@ -1,0 +1,28 @@
+import type { CustomCellRendererProps } from 'ag-grid-react';
+import type { FlagTone } from '../../lib/views/bottleneck-flag.ts';
+import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
+import styles from './sheet.module.css';
+
+/** A shape for each tone, so that the flag is told without colour: a pinched pipe, a bar, a level line. */
+const SHAPES: Readonly<Record<FlagTone, string>> = {
+  jam: 'M1 2 8 8 1 14h14L8 8l7-6z',
+  limit: 'M2 13V3l12 5z',
+  balanced: 'M2 6.500h12v3H2z',
+};
+
+/** What holds the scenario back, with the figure behind it. */
+export function FlagCell({ data }: CustomCellRendererProps<ScenarioRow>) {
+  if (!data?.flag) return <span className={styles.pending}>{data?.state === 'held' ? '' : 'looking …'}</span>;
+  const { tone, title, figure } = data.flag;
+  return (
+    <span className={styles.flag} data-tone={tone}>
+      <svg width={16} height={16} viewBox="0 0 16 16" aria-hidden="true">
+        <path d={SHAPES[tone]} fill="currentColor" />
+      </svg>
+      <span className={styles.flagWords}>
+        <span className={styles.flagTitle}>{title}</span>
+        <span className={styles.flagFigure}>{figure}</span>
+      </span>
+    </span>
+  );
+}

@@ -1,0 +1,27 @@
+import {
+  CellStyleModule,
+  ClientSideRowModelModule,
+  ColumnApiModule,
+  CustomEditorModule,
+  enableDevValidations,
+  ModuleRegistry,
+  RenderApiModule,
+  RowApiModule,
+  RowStyleModule,
+  ScrollApiModule,
+} from 'ag-grid-community';
+
+/** Registers what the sheet uses of the grid, and no more. In development the grid then also checks its options. */
+export function registerGrid(): void {
+  ModuleRegistry.registerModules([
+    CellStyleModule,
+    ClientSideRowModelModule,
+    ColumnApiModule,
+    CustomEditorModule,
+    RenderApiModule,
+    RowApiModule,
+    RowStyleModule,
+    ScrollApiModule,
+  ]);
+  if (process.env.NODE_ENV !== 'production') enableDevValidations();
+}

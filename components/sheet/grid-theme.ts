@@ -1,0 +1,31 @@
+import { themeQuartz } from 'ag-grid-community';
+
+/** The sheet's own look, made of the page's tokens: no boxes around cells, hairlines between rows. */
+export const GRID_THEME = themeQuartz.withParams({
+  accentColor: 'var(--accent)',
+  backgroundColor: 'var(--panel)',
+  foregroundColor: 'var(--ink)',
+  textColor: 'var(--ink)',
+  borderColor: 'var(--line)',
+  browserColorScheme: 'inherit',
+  borderRadius: 0,
+  wrapperBorder: false,
+  wrapperBorderRadius: 0,
+  cellHorizontalPadding: 10,
+  columnBorder: false,
+  headerColumnBorder: false,
+  headerBackgroundColor: 'var(--panel)',
+  headerTextColor: 'var(--ink-soft)',
+  headerFontSize: 12,
+  headerFontWeight: 500,
+  headerRowBorder: { width: 1, color: 'var(--line-control)' },
+  rowBorder: { width: 1, color: 'var(--line)' },
+  pinnedColumnBorder: { width: 1, color: 'var(--line)' },
+  rowHoverColor: 'var(--hover)',
+  fontFamily: 'inherit',
+  fontSize: 14,
+  focusShadow: 'none',
+  headerHeight: 56,
+  rowHeight: 38,
+  inputFocusBorder: false,
+});

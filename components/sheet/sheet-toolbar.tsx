@@ -1,0 +1,57 @@
+import {
+  addScenarioLikeToday,
+  deleteScenarios,
+  duplicateScenario,
+  moveScenarioBy,
+} from '../../lib/views/row-gestures.ts';
+import { presentState } from '../../lib/views/sheet-history.ts';
+import { getPlanner } from '../state/planner.ts';
+import { usePlanner } from '../state/use-planner.ts';
+import { SignButton } from '../ui/sign-button.tsx';
+import styles from './sheet-toolbar.module.css';
+
+/** Adds, copies, removes and moves rows; each is one step of the history. */
+export function SheetToolbar() {
+  const planner = getPlanner();
+  const sheet = usePlanner((state) => state.sheet);
+  const currentId = usePlanner((state) => state.currentId);
+  const selectedIds = usePlanner((state) => state.selectedIds);
+  const { plan } = presentState(sheet);
+  const up = moveScenarioBy(plan, currentId, -1);
+  const down = moveScenarioBy(plan, currentId, 1);
+  const isToday = plan.scenarios[0]?.id === currentId;
+  return (
+    <div className={styles.bar} role="toolbar" aria-label="Rows of the sheet">
+      <SignButton sign="plus" label="Add" wordy onPress={() => planner.rowGesture(addScenarioLikeToday(plan))} />
+      <SignButton
+        sign="copy"
+        label="Duplicate"
+        keys="Alt+Enter"
+        wordy
+        onPress={() => planner.rowGesture(duplicateScenario(plan, currentId))}
+      />
+      <SignButton
+        sign="remove"
+        label="Delete"
+        keys="Alt+Delete"
+        wordy
+        disabled={isToday}
+        onPress={() => planner.rowGesture(deleteScenarios(plan, selectedIds.length > 0 ? selectedIds : [currentId]))}
+      />
+      <SignButton
+        sign="up"
+        label="Move up"
+        keys="Alt+ArrowUp"
+        disabled={!up}
+        onPress={() => (up ? planner.rowGesture(up) : undefined)}
+      />
+      <SignButton
+        sign="down"
+        label="Move down"
+        keys="Alt+ArrowDown"
+        disabled={!down}
+        onPress={() => (down ? planner.rowGesture(down) : undefined)}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,102 @@
+'use client';
+
+import { useMemo, useState } from 'react';
+import { computedIn } from '../../lib/io/engine-desk.ts';
+import { OUTPUTS } from '../../lib/model/outputs.ts';
+import { cellNote } from '../../lib/views/cell-note.ts';
+import { entryColumns, shownAs } from '../../lib/views/entry-columns.ts';
+import { previewEntry } from '../../lib/views/preview-entry.ts';
+import { scenarioRows } from '../../lib/views/scenario-rows.ts';
+import { sheetColumns } from '../../lib/views/sheet-columns.ts';
+import { presentState } from '../../lib/views/sheet-history.ts';
+import { EvidencePanel } from '../evidence/evidence-panel.tsx';
+import { CellNoteLine } from '../sheet/cell-note-line.tsx';
+import { ScenarioSheet } from '../sheet/scenario-sheet.tsx';
+import type { TypedCell } from '../sheet/sheet-context.ts';
+import { SheetToolbar } from '../sheet/sheet-toolbar.tsx';
+import { getPlanner } from '../state/planner.ts';
+import { usePlanner } from '../state/use-planner.ts';
+import { CautionsBlock } from './cautions-block.tsx';
+import { OpenFailureDialog } from './open-failure-dialog.tsx';
+import { PageHeader } from './page-header.tsx';
+import styles from './planner-page.module.css';
+import { ProgressLine } from './progress-line.tsx';
+import { useHistoryKeys } from './use-history-keys.ts';
+
+interface FocusedCell {
+  readonly scenarioId: string;
+  readonly columnId: string;
+}
+
+function StatusLine() {
+  const notice = usePlanner((state) => state.notice);
+  return (
+    <p role="status" className={styles.status} data-tone={notice.tone}>
+      {notice.text}
+    </p>
+  );
+}
+
+function FileDialog() {
+  const failure = usePlanner((state) => state.openFailure);
+  return failure ? <OpenFailureDialog failure={failure} onClose={getPlanner().closeOpenFailure} /> : null;
+}
+
+/** The planner's page: the sheet of scenarios, and under it the evidence for the one that is chosen. */
+export default function PlannerPage() {
+  const sheet = usePlanner((state) => state.sheet);
+  const desk = usePlanner((state) => state.desk);
+  const currentId = usePlanner((state) => state.currentId);
+  const selectedIds = usePlanner((state) => state.selectedIds);
+  const isStarting = usePlanner((state) => state.keeping === 'starting');
+  const [focused, setFocused] = useState<FocusedCell | null>(null);
+  const [typed, setTyped] = useState<TypedCell | null>(null);
+  useHistoryKeys();
+
+  const state = useMemo(() => presentState(sheet), [sheet]);
+  const { plan } = state;
+  const entries = useMemo(() => entryColumns(plan), [plan]);
+  const columns = useMemo(() => sheetColumns(entries, OUTPUTS, shownAs(plan)), [entries, plan]);
+  const rows = useMemo(
+    () =>
+      scenarioRows({
+        state,
+        columns: entries,
+        outputs: OUTPUTS,
+        shown: shownAs(plan),
+        computed: (id) => computedIn(desk, id),
+      }),
+    [state, entries, plan, desk],
+  );
+  if (isStarting) return <p className={styles.waiting}>Looking for a plan kept in this browser …</p>;
+  return (
+    <div className={styles.page}>
+      <PageHeader />
+      <main className={styles.main}>
+        <section className={styles.sheetPart} aria-labelledby="sheet-title">
+          <div className={styles.sheetHead}>
+            <h2 id="sheet-title">Scenarios</h2>
+            <SheetToolbar />
+            <ProgressLine progress={desk.progress} />
+          </div>
+          <StatusLine />
+          <ScenarioSheet
+            rows={rows}
+            columns={columns}
+            entries={entries}
+            currentId={currentId}
+            onFocus={setFocused}
+            onTyping={setTyped}
+          />
+          <CellNoteLine
+            note={cellNote(rows, columns, focused)}
+            preview={typed ? previewEntry(state, entries, typed) : null}
+          />
+        </section>
+        <EvidencePanel plan={plan} rows={rows} desk={desk} currentId={currentId} selectedIds={selectedIds} />
+        <CautionsBlock rows={rows} />
+      </main>
+      <FileDialog />
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+import type { DeskSnapshot } from '../../lib/io/engine-desk.ts';
+import type { FileFaultLine } from '../../lib/views/plan-file-words.ts';
+import type { SheetHistory } from '../../lib/views/sheet-history.ts';
+
+/** What the last gesture did, or what went wrong. */
+export interface Notice {
+  readonly text: string;
+  readonly tone: 'plain' | 'bad';
+}
+
+/** A file that could not be opened; the plan stays as it was. */
+export interface OpenFailure {
+  readonly fileName: string;
+  readonly lines: readonly FileFaultLine[];
+}
+
+/** `starting`: looking for a kept plan; `kept`: the browser keeps it; `loose`: it does not, or another tab has it. */
+export type Keeping = 'starting' | 'kept' | 'loose';
+
+/** Everything the page shows, from which it is drawn. */
+export interface PlannerState {
+  readonly sheet: SheetHistory;
+  /** The scenario the evidence speaks of. */
+  readonly currentId: string;
+  /** The scenarios whose rows are selected in the sheet, the current one among them. */
+  readonly selectedIds: readonly string[];
+  readonly notice: Notice;
+  readonly desk: DeskSnapshot;
+  readonly keeping: Keeping;
+  readonly openFailure: OpenFailure | null;
+}

@@ -1,0 +1,102 @@
+import { applyCommand } from '../plan/commands/apply-command.ts';
+import type { Command, ScenarioChange } from '../plan/commands/command.ts';
+import { commandLabel } from '../plan/commands/command-label.ts';
+import { type History, recordStep, redo, startHistory, undo } from '../plan/history.ts';
+import type { Plan, Scenario } from '../plan/plan-types.ts';
+import type { Finding } from '../result.ts';
+import type { AppliedEntries } from './apply-entries.ts';
+import { countOf } from './format-number.ts';
+import type { RejectedEntry, SheetState } from './sheet-state.ts';
+
+/** The plan's history, and beside each of its plans the entries that waited to be mended at that point. */
+export interface SheetHistory {
+  readonly history: History;
+  readonly rejected: ReadonlyMap<Plan, readonly RejectedEntry[]>;
+}
+
+/** What a gesture came to: the history after it, and what to tell the user. */
+export interface Gesture {
+  readonly sheet: SheetHistory;
+  readonly said: string;
+  readonly done: boolean;
+}
+
+export function startSheet(plan: Plan): SheetHistory {
+  return { history: startHistory(plan), rejected: new Map() };
+}
+
+/** The plan as it is now, with the entries that wait to be mended. */
+export function presentState({ history, rejected }: SheetHistory): SheetState {
+  return { plan: history.present, rejected: rejected.get(history.present) ?? [] };
+}
+
+/** Entries of scenarios that are gone, and of plans that are forgotten, need not be kept. */
+function kept(history: History, rejected: SheetHistory['rejected']): SheetHistory['rejected'] {
+  const plans = new Set([history.present, ...[...history.past, ...history.future].map((step) => step.plan)]);
+  return new Map([...rejected].filter(([plan, entries]) => plans.has(plan) && entries.length > 0));
+}
+
+function record(sheet: SheetHistory, state: SheetState, label: string): SheetHistory {
+  const before = presentState(sheet);
+  if (state.plan === before.plan && state.rejected === before.rejected) return sheet;
+  // A step in which only a rejected entry came or went needs a plan object of its own to hang that entry on.
+  const plan = state.plan === before.plan ? { ...state.plan } : state.plan;
+  const history = recordStep(sheet.history, plan, label);
+  const scenarios = new Set(plan.scenarios.map((scenario) => scenario.id));
+  const rejected = state.rejected.filter((entry) => scenarios.has(entry.scenarioId));
+  return { history, rejected: kept(history, new Map(sheet.rejected).set(plan, rejected)) };
+}
+
+function fieldChanges(before: Scenario, after: Scenario): ScenarioChange[] {
+  const fields = Object.keys(after) as (keyof Scenario)[];
+  const changed = fields.filter((field) => field !== 'id' && after[field] !== before[field]);
+  return changed.map((field) => ({ scenario: after.id, field, value: after[field] }) as ScenarioChange);
+}
+
+/** The changes, field by field, that lead from one plan's scenarios to those of another with the same rows. */
+export function scenarioChanges(before: Plan, after: Plan): readonly ScenarioChange[] {
+  return after.scenarios.flatMap((scenario, place) => {
+    const was = before.scenarios[place];
+    return !was || was === scenario ? [] : fieldChanges(was, scenario);
+  });
+}
+
+function firstWords(findings: readonly Finding[]): string {
+  const [first] = findings;
+  return first ? `${first.problem} ${first.remedy}` : 'That could not be done.';
+}
+
+/** One gesture that is a command, as one step of the history. */
+export function performCommand(sheet: SheetHistory, command: Command, said: string): Gesture {
+  const before = presentState(sheet);
+  const outcome = applyCommand(before.plan, command);
+  if (!outcome.ok) return { sheet, said: firstWords(outcome.error), done: false };
+  const after = { plan: outcome.value, rejected: before.rejected };
+  return { sheet: record(sheet, after, commandLabel(command)), said, done: true };
+}
+
+/** One gesture that wrote into cells, as one step of the history. */
+export function performEntries(sheet: SheetHistory, applied: AppliedEntries): Gesture {
+  const before = presentState(sheet);
+  const changes = scenarioChanges(before.plan, applied.state.plan);
+  const command = { kind: 'setScenarioFields', changes } as const;
+  const outcome = changes.length === 0 ? { ok: true as const, value: before.plan } : applyCommand(before.plan, command);
+  if (!outcome.ok) return { sheet, said: firstWords(outcome.error), done: false };
+  const label = changes.length === 0 ? `mark ${countOf(applied.rejected, 'cell')}` : commandLabel(command);
+  const after = { plan: outcome.value, rejected: applied.state.rejected };
+  return { sheet: record(sheet, after, label), said: applied.said, done: true };
+}
+
+/** One gesture back. */
+export function undoGesture(sheet: SheetHistory): Gesture {
+  const step = sheet.history.past.at(-1);
+  if (!step) return { sheet, said: 'There is nothing to undo.', done: false };
+  return { sheet: { ...sheet, history: undo(sheet.history) }, said: `Undone: ${step.label}.`, done: true };
+}
+
+/** One undone gesture forward again. */
+export function redoGesture(sheet: SheetHistory): Gesture {
+  const step = sheet.history.future[0];
+  if (!step) return { sheet, said: 'There is nothing to redo.', done: false };
+  return { sheet: { ...sheet, history: redo(sheet.history) }, said: `Done again: ${step.label}.`, done: true };
+}
