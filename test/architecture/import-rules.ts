@@ -14,6 +14,9 @@ const RESULTS = [...PARTS, 'lib/model', 'lib/risk', 'lib/insight'];
 const ENGINE = ['lib/model', ...PARTS, 'lib/physics', 'lib/plan', 'lib/inputs', 'lib/numeric', 'lib/units', ...GROUND];
 const BELOW_EDGES = ['lib/views', 'lib/insight', 'lib/risk', ...ENGINE];
 
+/** What a computed quantity is called and means is data, and has one home. */
+const REGISTERS = ['lib/model/outputs.ts'];
+
 /** Who may import whom, lowest first. A zone may always import itself; `lib/x` is a folder or the file `lib/x.ts`. */
 const RULES: Readonly<Record<string, Rule>> = {
   'lib/result': { values: [] },
@@ -32,14 +35,14 @@ const RULES: Readonly<Record<string, Rule>> = {
   'lib/views': {
     values: ['lib/plan', 'lib/inputs', 'lib/units', ...GROUND],
     types: RESULTS,
-    // What a computed quantity is called and means is data, and has one home.
-    registers: ['lib/model/outputs.ts'],
+    registers: REGISTERS,
   },
   'lib/headless': { values: BELOW_EDGES },
   'lib/io': { values: BELOW_EDGES },
   components: {
     values: ['lib/io', 'lib/views', 'lib/plan', 'lib/inputs', 'lib/units', ...GROUND],
     types: RESULTS,
+    registers: REGISTERS,
   },
   app: { values: ['components'] },
 };
