@@ -65,17 +65,20 @@ const front: IceFront = { temperature: 0, slope: 0 };
 
 /** What does not change while the flow is sought. */
 interface Circumstances {
-  readonly chamber: ChamberSpec;
-  readonly trap: TrapLaw;
-  readonly load: LoadLaw;
+  chamber: ChamberSpec;
+  trap: TrapLaw;
+  load: LoadLaw;
   /** Dried thickness on the slowest face [m] and its resistance to vapour [m/s]. */
-  readonly thickness: number;
-  readonly resistance: number;
+  thickness: number;
+  resistance: number;
   /** Resistance of what is still frozen under a poured load [m²·K/W]; 0 for pieces. */
-  readonly frozenLayer: number;
-  readonly iceOnTrap: number;
-  readonly gas: number;
+  frozenLayer: number;
+  iceOnTrap: number;
+  gas: number;
 }
+
+/** Filled by `dryingRate` before each search. */
+const now = { thickness: 0, resistance: 0, frozenLayer: 0, iceOnTrap: 0, gas: 0 } as Circumstances;
 
 /** Ice temperature at the sublimation front; above the triple point the ice curve goes on as a straight line. */
 function setFront(pressure: number, slope: number): void {
@@ -86,7 +89,7 @@ function setFront(pressure: number, slope: number): void {
   trial.iceSlope = slope / front.slope;
 }
 
-function setResistances(now: Circumstances): void {
+function setResistances(): void {
   const { heat } = now.chamber;
   const { product } = now.load;
   const damping = 1 + heat.pressureDamping * trial.pressure;
@@ -99,7 +102,7 @@ function setResistances(now: Circumstances): void {
   trial.crossedSlope = (-trial.crossed * product.driedConductivitySlope * trial.pressureSlope) / dried;
 }
 
-function setTrial(now: Circumstances, flow: number): void {
+function setTrial(flow: number): void {
   trapVapour(now.trap, flow, now.iceOnTrap, vapour);
   const { fluxPerFlow } = now.load;
   trial.pressure = vapour.pressure + now.gas;
@@ -107,7 +110,7 @@ function setTrial(now: Circumstances, flow: number): void {
   setFront(trial.pressure + flow * fluxPerFlow * now.resistance, vapour.slope + fluxPerFlow * now.resistance);
   trial.fluxSlope = fluxPerFlow * trial.latent;
   trial.flux = flow * trial.fluxSlope;
-  setResistances(now);
+  setResistances();
 }
 
 /** The flow that the limits seem to allow as seen from a trial flow: the smallest Newton target of all of them. */
@@ -121,7 +124,7 @@ function consider(limit: DryingLimit, excess: number, slope: number, flow: numbe
   target.limit = limit;
 }
 
-function setTarget(now: Circumstances, flow: number, byHeater: number): void {
+function setTarget(flow: number, byHeater: number): void {
   const { product, shelfPrimary } = now.load;
   const { ice, iceSlope, flux, fluxSlope } = trial;
   const poured = product.form === 'poured';
@@ -144,19 +147,19 @@ function setTarget(now: Circumstances, flow: number, byHeater: number): void {
  * Largest flow that breaks no limit [kg/s], its trial values left set. Newton on whichever limit is nearest, kept inside a
  * shrinking bracket; every limited quantity rises with the flow, so there is one answer.
  */
-function largestFlow(now: Circumstances, byHeater: number, guess: number): number {
+function largestFlow(byHeater: number, guess: number): number {
   let low = 0;
   let high = byHeater;
   let flow = guess > 0 ? Math.min(guess, byHeater) : 0.5 * byHeater;
   for (let i = 0; i < MAX_ITERATIONS; i += 1) {
-    setTrial(now, flow);
-    setTarget(now, flow, byHeater);
+    setTrial(flow);
+    setTarget(flow, byHeater);
     if (target.broken) high = flow;
     else low = flow;
     if (Math.abs(target.flow - flow) <= TOLERANCE * byHeater) return flow;
     if (target.flow <= 0 && low === 0) {
-      setTrial(now, 0);
-      setTarget(now, 0, byHeater);
+      setTrial(0);
+      setTarget(0, byHeater);
       if (target.broken || target.flow <= 0) return 0;
       flow = 0.5 * Math.min(high, target.flow);
     } else flow = target.flow > low && target.flow < high ? target.flow : 0.5 * (low + high);
@@ -166,7 +169,7 @@ function largestFlow(now: Circumstances, byHeater: number, guess: number): numbe
 }
 
 /** ∂p/∂p_gas at the flow just found [-]: gas warms the ice and helps the heat across, which changes the flow and so the vapour. */
-function pressureResponse(now: Circumstances): number {
+function pressureResponse(): number {
   if (target.limit === 'heaterPower') return 1;
   if (target.limit === 'ceilingByTrap') return 0;
   const filmByPressure = trial.filmSlope / trial.pressureSlope;
@@ -206,20 +209,18 @@ export function dryingRate(
 ): void {
   const thickness = dried * load.depth;
   const { product } = load;
-  const now: Circumstances = {
-    chamber,
-    trap,
-    load,
-    thickness,
-    resistance: product.surfaceResistance + thickness / product.permeability,
-    frozenLayer: product.form === 'poured' ? (load.depth - thickness) / load.frozenConductivity : 0,
-    iceOnTrap,
-    gas,
-  };
-  const flow = largestFlow(now, chamber.heaterPower / HIGHEST_LATENT, out.flow);
+  now.chamber = chamber;
+  now.trap = trap;
+  now.load = load;
+  now.thickness = thickness;
+  now.resistance = product.surfaceResistance + thickness / product.permeability;
+  now.frozenLayer = product.form === 'poured' ? (load.depth - thickness) / load.frozenConductivity : 0;
+  now.iceOnTrap = iceOnTrap;
+  now.gas = gas;
+  const flow = largestFlow(chamber.heaterPower / HIGHEST_LATENT, out.flow);
   out.flow = flow;
   out.limit = limitName(target.limit, gas, trial.pressure);
-  out.followsGas = flow > 0 ? pressureResponse(now) : 1;
+  out.followsGas = flow > 0 ? pressureResponse() : 1;
   out.vapourPressure = vapour.pressure;
   out.iceTemperature = trial.ice;
   out.shelfTemperature = trial.ice + trial.flux * (trial.film + (product.form === 'poured' ? now.frozenLayer : trial.crossed));

@@ -17,7 +17,7 @@ export interface StepControl {
 /** Batch times stay within 0.1 % of a tight integration with this setting (measured by the accuracy test). */
 export const STANDARD_CONTROL: StepControl = { tolerance: 1e-3, longest: 7200 };
 
-const FIRST_STEP = 5;
+const FIRST_STEP = 10;
 const SHORTEST_STEP = 1e-3;
 /** The two-step formula stays stable up to a growth of 1 + √2 from one step to the next. */
 const GROWTH = 2.4;
@@ -27,6 +27,13 @@ const GAS_RELATIVE = 0.03;
 /** A load counts as through its stage within this of the mark. */
 const CROSSING = 1e-9;
 
+/** A state that the group may have to go back to. */
+interface StatePoint {
+  readonly time: number;
+  readonly state: Float64Array;
+  readonly steps: number;
+}
+
 /** A group with what its integration needs to go on, look back and be read afterwards. */
 export interface GroupRun {
   readonly group: PumpGroup;
@@ -34,7 +41,10 @@ export interface GroupRun {
   readonly log: StepLog;
   readonly control: StepControl;
   /** State before each step since the clock was last settled. */
-  readonly past: { time: number; state: Float64Array; steps: number }[];
+  readonly past: StatePoint[];
+  readonly spare: Float64Array[];
+  /** What held each chamber back at the start of the step, as codes. */
+  readonly limits: number[];
   /** Chambers whose stage ended at the group's present time; empty when none. */
   finished: number[];
   nextLength: number;
@@ -42,7 +52,7 @@ export interface GroupRun {
 
 export function groupRun(group: PumpGroup, control: StepControl): GroupRun {
   const count = group.units.length;
-  return { group, work: stepWork(count), log: stepLog(count), control, past: [], finished: [], nextLength: FIRST_STEP };
+  return { group, work: stepWork(count), log: stepLog(count), control, past: [], spare: [], limits: [], finished: [], nextLength: FIRST_STEP };
 }
 
 /** Starts the next step short again: something has just changed. */
@@ -141,17 +151,16 @@ function logStep(run: GroupRun, length: number): void {
   for (let i = 0; i < group.units.length; i += 1) {
     const unit = group.units[i] as ChamberUnit;
     const at = i * STATE_SIZE;
-    const change = (place: number) => (work.next[at + place] as number) - (group.state[at + place] as number);
     const chamber = work.first.chambers[i] as ChamberRates;
-    const drying = unit.mode === 'primary' || unit.mode === 'secondary';
+    const pumped = (work.next[at + PUMPED] as number) - (group.state[at + PUMPED] as number);
+    const heat = (work.next[at + HEAT] as number) - (group.state[at + HEAT] as number);
     const lost = unit.load
       ? waterInLoad(unit.load, group.state[at + DRIED] as number, group.state[at + MOISTURE] as number) -
         waterInLoad(unit.load, work.next[at + DRIED] as number, work.next[at + MOISTURE] as number)
       : 0;
     const open = work.first.ports[i]?.open ?? false;
     const hose = open ? (chamber.pressure - work.first.manifold) / chamber.pressure : 0;
-    const limit = drying ? limitCode(unit.flooded ? 'flooded' : unit.drying.limit) : 0;
-    values.push(lost, change(PUMPED), change(HEAT), chamber.pressure, chamber.gas, limit, group.state[at + DRIED] as number, hose);
+    values.push(lost, pumped, heat, chamber.pressure, chamber.gas, run.limits[i] as number, group.state[at + DRIED] as number, hose);
   }
 }
 
@@ -169,17 +178,27 @@ function landOnCrossing(run: GroupRun, length: number): number {
   return landed;
 }
 
+/** Code of what holds a chamber's drying back now; 0 when no load is drying. */
+function limitOf(unit: ChamberUnit): number {
+  if (unit.mode !== 'primary' && unit.mode !== 'secondary') return 0;
+  return limitCode(unit.flooded ? 'flooded' : unit.drying.limit);
+}
+
+/** Notes the present state, in an array that an earlier, forgotten note used where there is one. */
+function rememberState(run: GroupRun): void {
+  const state = run.spare.pop() ?? new Float64Array(run.group.state.length);
+  state.set(run.group.state);
+  run.past.push({ time: run.group.time, state, steps: run.log.values.length / run.log.stride });
+}
+
 function takeStep(run: GroupRun, until: number): void {
   const { group, work } = run;
-  run.past.push({ time: group.time, state: group.state.slice(), steps: run.log.values.length / run.log.stride });
+  rememberState(run);
   beginStep(group, work);
-  const limits = group.units.map((unit) => unit.drying.limit);
+  for (let i = 0; i < group.units.length; i += 1) run.limits[i] = limitOf(group.units[i] as ChamberUnit);
   const length = acceptableStep(run, Math.min(run.nextLength, until - group.time));
   const landed = landOnCrossing(run, length);
   snapFinished(run);
-  group.units.forEach((unit, i) => {
-    unit.drying.limit = limits[i] as typeof unit.drying.limit;
-  });
   logStep(run, landed);
   acceptStep(group, work, landed);
   const atEnd = landed === length && group.time + length >= until - SHORTEST_STEP * 1e-3;
@@ -190,6 +209,7 @@ function takeStep(run: GroupRun, until: number): void {
 function forgetPast(run: GroupRun, settled: number): void {
   let keep = run.past.length - 1;
   while (keep > 0 && (run.past[keep]?.time ?? 0) > settled) keep -= 1;
+  for (let i = 0; i < keep; i += 1) run.spare.push((run.past[i] as StatePoint).state);
   if (keep > 0) run.past.splice(0, keep);
 }
 
