@@ -14,10 +14,10 @@ import {
 const SUM_SLACK = 1e-3;
 
 /** The fits hold from −40 °C. Down to −60 °C they are continued: ice stays within 4 % of other data, only unfrozen water goes astray. */
-const COLDEST = 213.15;
-const HOTTEST = 423.15;
+const COLDEST = 213;
+const HOTTEST = 424;
 
-/** Throws RangeError unless the fractions are not negative and sum to 1, and T is within −60 to 150 °C. */
+/** Throws RangeError unless the fractions are not negative and sum to 1, and T is within −60 to 150 °C (213–424 K, so that a rounded −60 °C passes). */
 export function checkFood(composition: Composition, T: number): void {
   const sum = SOLIDS.reduce((total, solid) => total + composition[solid], composition.water);
   const smallest = SOLIDS.reduce((least, solid) => Math.min(least, composition[solid]), composition.water);

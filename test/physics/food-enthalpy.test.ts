@@ -35,9 +35,11 @@ describe('foodEnthalpy', () => {
     expect(Math.abs(ours / chen - 1)).toBeLessThan(0.04);
   });
 
-  it('has the specific heat as its slope where no ice forms', () => {
-    const slope = (foodEnthalpy(APPLE, FREEZING, C + 20.5) - foodEnthalpy(APPLE, FREEZING, C + 19.5)) / 1;
-    expect(slope).toBeCloseTo(foodHeat(APPLE, 0, C + 20), 1);
+  it('has the specific heat as its slope where no ice forms, supercooled or hot', () => {
+    for (const t of [-28, -10, -1, 1, 20, 60, 140]) {
+      const slope = foodEnthalpy(APPLE, C - 30, C + t + 0.05) - foodEnthalpy(APPLE, C - 30, C + t - 0.05);
+      expect(Math.abs(slope / (0.1 * foodHeat(APPLE, 0, C + t)) - 1)).toBeLessThan(1e-6);
+    }
   });
 
   it('has the heat of fusion in its slope where ice forms', () => {

@@ -99,8 +99,9 @@ describe('properties of a mixture', () => {
       ash: APPLE.ash / shrink,
     };
     expect(dryMatterHeat(drier)).toBeCloseTo(dryMatterHeat(wetter), 9);
-    expect(dryMatterHeat(APPLE)).toBeGreaterThan(1500);
-    expect(dryMatterHeat(APPLE)).toBeLessThan(1800);
+    // Σ x·c of the printed fits at 40 °C, summed by hand.
+    expect(dryMatterHeat(APPLE)).toBeCloseTo(1678.909, 3);
+    expect(dryMatterHeat(APPLE)).toBe(dryMatterHeat(APPLE, C + 40));
   });
 });
 
@@ -111,6 +112,15 @@ describe('preconditions', () => {
     ['are not numbers', { ash: Number.NaN }],
   ])('refuse fractions that %s', (_, change) => {
     expect(() => foodHeat({ ...APPLE, ...change }, 0, C)).toThrow(RangeError);
+  });
+
+  it('allow the rounding of labels and −60 to 150 °C, no more', () => {
+    const label = (sum: number) => ({ ...APPLE, carbohydrate: APPLE.carbohydrate + sum - 1 });
+    expect(foodHeat(label(1.00095), 0, C - 60)).toBeGreaterThan(0);
+    expect(foodHeat(label(0.99905), 0, C + 150)).toBeGreaterThan(0);
+    expect(() => foodHeat(label(1.00105), 0, C)).toThrow(RangeError);
+    expect(() => foodHeat(APPLE, 0, 212.9)).toThrow(RangeError);
+    expect(() => foodHeat(APPLE, 0, 424.1)).toThrow(RangeError);
   });
 
   it('refuse temperatures out of range, more ice than water, and dry matter of pure water', () => {

@@ -38,6 +38,13 @@ const WATER_TABLE: Readonly<Record<ComponentLaw, readonly number[]>> = {
   'component specific heat': [4176.6, 2062.3, 2001.5, 1940.8, 1880, 1819.2],
 };
 
+/** Water, then the order of COMPONENT_NAMES, at 100 °C, from the printed fits. */
+const HOT_TABLE: Readonly<Record<ComponentLaw, readonly number[]>> = {
+  'component conductivity': [0.680304, 0.271212, 0.151331, 0.296838, 0.276597, 0.440661],
+  'component density': [959.92, 1278.06, 883.833, 1568.05, 1274.91, 2395.74],
+  'component specific heat': [4221.84, 2115.96, 2083.52, 1685.65, 1982.45, 1244.74],
+};
+
 const UNITS: Readonly<Record<ComponentLaw, string>> = {
   'component conductivity': 'W/(m·K)',
   'component density': 'kg/m³',
@@ -62,7 +69,10 @@ function componentRows(law: ComponentLaw): readonly ReferenceRow[] {
       ? ([{ water: 1, T: C + 20 }, value] as const)
       : ([{ water: 1, ice: 1, T: C + 10 - 10 * i }, value] as const),
   );
-  return rowsOf(law.replaceAll(' ', '-'), family, [...solids, ...water]);
+  const hot = ['water', ...COMPONENT_NAMES].map(
+    (name, i) => [{ [name]: 1, T: C + 100 }, HOT_TABLE[law][i] as number] as const,
+  );
+  return rowsOf(law.replaceAll(' ', '-'), family, [...solids, ...water, ...hot]);
 }
 
 const BEEF = { water: 0.5821, protein: 0.1748, fat: 0.235, ash: 0.0081, initialFreezing: C - 1.7 };
@@ -81,6 +91,22 @@ export const FOOD_ROWS: readonly ReferenceRow[] = [
   ...componentRows('component conductivity'),
   ...componentRows('component density'),
   ...componentRows('component specific heat'),
+  ...rowsOf(
+    'unfrozen-water',
+    {
+      law: 'component specific heat',
+      source: 'choi-okos-1986',
+      where: 'water that has not frozen at −10 and −30 °C, from the printed fit',
+      unit: 'J/(kg·K)',
+      tolerance: 2e-6,
+      why: 'six digits',
+      fromMemory: false,
+    },
+    [
+      [{ water: 1, T: C - 10 }, 4234.28],
+      [{ water: 1, T: C - 30 }, 5136.53],
+    ],
+  ),
   ...rowsOf(
     'latent-heat',
     {
