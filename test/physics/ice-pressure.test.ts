@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { GAS_CONSTANT, WATER_MOLAR_MASS } from '../../lib/physics/constants.ts';
 import { sublimationHeat } from '../../lib/physics/ice-latent-heat.ts';
-import { icePressure, icePressureSlope } from '../../lib/physics/ice-pressure.ts';
+import { icePressure, icePressureSlope, iceVapour } from '../../lib/physics/ice-pressure.ts';
 import fixture from '../fixtures/iapws-ice.json' with { type: 'json' };
 
 const temperature = fc.double({ min: 100, max: 273.1, noNaN: true });
@@ -54,5 +54,13 @@ describe('icePressureSlope', () => {
       // 0.07 % at 273 K, where vapour stops being quite ideal.
       expect(Math.abs(icePressureSlope(T) / clapeyron - 1)).toBeLessThan(1e-3);
     }
+  });
+});
+
+describe('iceVapour', () => {
+  it('writes pressure and slope together', () => {
+    const out = { pressure: 0, slope: 0 };
+    iceVapour(250, out);
+    expect(out).toEqual({ pressure: icePressure(250), slope: icePressureSlope(250) });
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { icePressure } from '../../lib/physics/ice-pressure.ts';
-import { iceTemperature } from '../../lib/physics/ice-temperature.ts';
+import { icePressure, icePressureSlope } from '../../lib/physics/ice-pressure.ts';
+import { iceFront, iceTemperature } from '../../lib/physics/ice-temperature.ts';
 
 describe('iceTemperature', () => {
   it('undoes icePressure to round-off from 100 K to the triple point', () => {
@@ -29,5 +29,18 @@ describe('iceTemperature', () => {
 
   it.each([0, -1, 611.66, 1e-30, Number.NaN])('refuses %s Pa', (p) => {
     expect(() => iceTemperature(p)).toThrow(RangeError);
+  });
+});
+
+describe('iceFront', () => {
+  it('gives the temperature and the slope of the pressure there', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 100, max: 273.15, noNaN: true }), (T) => {
+        const out = { temperature: 0, slope: 0 };
+        iceFront(icePressure(T), out);
+        expect(out.temperature).toBe(iceTemperature(icePressure(T)));
+        expect(Math.abs(out.slope / icePressureSlope(T) - 1)).toBeLessThan(1e-6);
+      }),
+    );
   });
 });
