@@ -1,4 +1,4 @@
-import type { ChamberSpec, ChamberUnitSpec, PumpSpec, ShopSpec, TrapSpec } from '../plant/types.ts';
+import type { ChamberSpec, ChamberUnitSpec, PumpSpec, ShiftSpec, ShopSpec, TrapSpec } from '../plant/types.ts';
 import type { Resource } from './insight-types.ts';
 
 function largerTrap(trap: TrapSpec, factor: number): TrapSpec {
@@ -43,21 +43,20 @@ function eachUnit(spec: ShopSpec, change: (unit: ChamberUnitSpec) => ChamberUnit
   return { ...spec, groups: spec.groups.map((group) => ({ ...group, chambers: group.chambers.map(changed) })) };
 }
 
-function largerCrew(spec: ShopSpec, factor: number): ShopSpec {
-  const { tasks } = spec.crew;
-  const faster = (task: (typeof tasks)['load']) => ({
-    perBatch: task.perBatch / factor,
-    perKilogram: task.perKilogram / factor,
-  });
-  return {
-    ...spec,
-    crew: { ...spec.crew, tasks: { load: faster(tasks.load), unload: faster(tasks.unload), clean: faster(tasks.clean) } },
-  };
+const DAY = 86_400;
+
+/** A shift longer by `factor`, within its day; when the day has no room left, more people instead. */
+function largerShift(shift: ShiftSpec, factor: number): ShiftSpec {
+  const length = (shift.end - shift.start) * factor;
+  if (length > DAY) return { ...shift, people: Math.ceil(shift.people * factor) };
+  const end = Math.min(DAY, shift.start + length);
+  return { ...shift, start: end - length, end };
 }
 
 /**
  * The same shop with one resource larger by `factor`; null when the week simulation knows no limit of that resource.
- * Chambers grow as machines (a quarter of a chamber cannot be bought), hoses by conductance, people by getting tasks done faster.
+ * Chambers grow as machines (a quarter of a chamber cannot be bought), hoses by conductance, people
+ * by longer shifts, so that no task gets cheaper.
  */
 export function enlarge(spec: ShopSpec, resource: Resource, factor: number): ShopSpec | null {
   switch (resource) {
@@ -72,16 +71,25 @@ export function enlarge(spec: ShopSpec, resource: Resource, factor: number): Sho
     case 'hose':
       return eachUnit(spec, (unit) => ({ ...unit, hose: { ...unit.hose, length: unit.hose.length / factor } }));
     case 'trap':
-      return eachUnit(spec, (unit) => ({ ...unit, chamber: { ...unit.chamber, trap: largerTrap(unit.chamber.trap, factor) } }));
+      return eachUnit(spec, (unit) => ({
+        ...unit,
+        chamber: { ...unit.chamber, trap: largerTrap(unit.chamber.trap, factor) },
+      }));
     case 'heater':
-      return eachUnit(spec, (unit) => ({ ...unit, chamber: { ...unit.chamber, heaterPower: unit.chamber.heaterPower * factor } }));
+      return eachUnit(spec, (unit) => ({
+        ...unit,
+        chamber: { ...unit.chamber, heaterPower: unit.chamber.heaterPower * factor },
+      }));
     case 'freezer':
       return spec.freezer && { ...spec, freezer: { ...spec.freezer, capacity: spec.freezer.capacity * factor } };
     case 'crew':
-      return largerCrew(spec, factor);
+      return { ...spec, crew: { ...spec.crew, shifts: spec.crew.shifts.map((shift) => largerShift(shift, factor)) } };
     case 'demand':
       if (spec.mix.every((entry) => entry.weeklyCap === null)) return null;
-      return { ...spec, mix: spec.mix.map((entry) => ({ ...entry, weeklyCap: entry.weeklyCap && entry.weeklyCap * factor })) };
+      return {
+        ...spec,
+        mix: spec.mix.map((entry) => ({ ...entry, weeklyCap: entry.weeklyCap && entry.weeklyCap * factor })),
+      };
     case 'power':
       return null;
   }

@@ -1,7 +1,7 @@
+import { baseValues } from '../inputs/base-values.ts';
 import { scenarioCost } from '../model/scenario-cost.ts';
 import { continuousCurrent } from '../model/scenario-warnings.ts';
 import { shopSpec } from '../model/shop-spec.ts';
-import { baseValues } from '../inputs/base-values.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
@@ -17,7 +17,17 @@ const ENLARGEMENT = 1.25;
 /** Relief below this share of the weekly contribution is no bottleneck: the shop is balanced. */
 const BALANCED = 0.005;
 
-const RESOURCES: readonly Resource[] = ['chambers', 'pump', 'hose', 'trap', 'heater', 'freezer', 'crew', 'power', 'demand'];
+const RESOURCES: readonly Resource[] = [
+  'chambers',
+  'pump',
+  'hose',
+  'trap',
+  'heater',
+  'freezer',
+  'crew',
+  'power',
+  'demand',
+];
 
 function contribution(plan: Plan, scenario: Scenario, plant: PlantReport): number {
   return scenarioCost(plan, scenario, plant).shown.contributionPerWeek;
@@ -32,15 +42,29 @@ function utilisationOf(plan: Plan, scenario: Scenario, plant: PlantReport, resou
   return resource === 'power' ? powerUse(plan, scenario) : plant.utilisation[resource];
 }
 
-function gainOf(plan: Plan, scenario: Scenario, spec: ShopSpec, resource: Resource, present: number): number | null {
+/** True when the run shows that this resource never held anything back, so that more of it cannot change the week. */
+function neverFelt(plant: PlantReport, resource: Resource): boolean {
+  if (resource === 'freezer') return plant.phases.waitingForFreezer === 0;
+  return resource === 'heater' && plant.limits.heaterPower === 0;
+}
+
+function gainOf(plan: Plan, scenario: Scenario, spec: ShopSpec, plant: PlantReport, resource: Resource): number | null {
   const larger = enlarge(spec, resource, ENLARGEMENT);
+  if (larger && neverFelt(plant, resource)) return 0;
+  const present = contribution(plan, scenario, plant);
   const outcome = larger ? simulateShop(larger) : null;
   return outcome?.ok ? contribution(plan, scenario, outcome.value) - present : null;
 }
 
-function relief(plan: Plan, scenario: Scenario, spec: ShopSpec, plant: PlantReport, resource: Resource): ResourceRelief {
+function relief(
+  plan: Plan,
+  scenario: Scenario,
+  spec: ShopSpec,
+  plant: PlantReport,
+  resource: Resource,
+): ResourceRelief {
   const present = contribution(plan, scenario, plant);
-  const gain = gainOf(plan, scenario, spec, resource, present);
+  const gain = gainOf(plan, scenario, spec, plant, resource);
   return {
     resource,
     utilisation: utilisationOf(plan, scenario, plant, resource),

@@ -47,11 +47,14 @@ export function kneeCurve(plan: Plan, scenarioId: string, mostChambers: number):
   const points: KneePoint[] = [];
   let before: number | null = 0;
   for (let chambers = 1; chambers <= mostChambers; chambers += 1) {
-    const shared: number | null = chambers === 1 ? lone : machineOutput(plan, withChambers(scenario, chambers, 'shared'));
+    const shared: number | null =
+      chambers === 1 ? lone : machineOutput(plan, withChambers(scenario, chambers, 'shared'));
     const added = chambers === 1 ? null : addedShare(shared, before, lone);
     points.push({ chambers, shared, own: lone === null ? null : lone * chambers, added });
     before = shared;
   }
-  const knee = points.find((point) => point.chambers > 1 && (point.shared === null || (point.added ?? 1) < KNEE_THRESHOLD));
+  const knee = points.find(
+    (point) => point.chambers > 1 && (point.shared === null || (point.added ?? 1) < KNEE_THRESHOLD),
+  );
   return { points, knee: knee?.chambers ?? null, threshold: KNEE_THRESHOLD };
 }

@@ -1,7 +1,11 @@
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 
 /** A scenario with another number of chambers and another pump arrangement; the mix of chamber types is kept as far as it goes. */
-export function withChambers(scenario: Scenario, count: number, pumpArrangement: Scenario['pumpArrangement']): Scenario {
+export function withChambers(
+  scenario: Scenario,
+  count: number,
+  pumpArrangement: Scenario['pumpArrangement'],
+): Scenario {
   const kept: Scenario['chambers'][number][] = [];
   let left = count;
   for (const entry of scenario.chambers) {

@@ -2,7 +2,7 @@ import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
-import { fail, type Finding, type Result, succeed } from '../result.ts';
+import { type Finding, fail, type Result, succeed } from '../result.ts';
 import { horizonMonths, planProjection } from './plan-projection.ts';
 import { plantFinding } from './plant-finding.ts';
 import { scenarioCapital } from './scenario-capital.ts';
@@ -42,7 +42,10 @@ function purchaseTooLate(plan: Plan, scenario: Scenario): Finding[] {
 
 /** What is wrong with today stops every comparison, and is said of today. */
 function todayFailed(findings: readonly Finding[]): Finding[] {
-  return findings.map((finding) => ({ ...finding, problem: `In the first scenario, against which all are judged: ${finding.problem}` }));
+  return findings.map((finding) => ({
+    ...finding,
+    problem: `In the first scenario, against which all are judged: ${finding.problem}`,
+  }));
 }
 
 function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: ScenarioWeek): ScenarioResult {

@@ -88,8 +88,14 @@ export function monthlyTrade(plan: Plan, phases: readonly TradePhase[], horizon:
   const ids = new Set(phases.flatMap((phase) => phase.plant.products.map((product) => product.productId)));
   const trades = [...ids].map((id) => productTrade(plan, phases, id, horizon));
   return {
-    revenue: addUp(trades.map((trade) => trade.revenue), horizon),
-    variableCosts: addUp(trades.map((trade) => trade.variableCosts), horizon),
+    revenue: addUp(
+      trades.map((trade) => trade.revenue),
+      horizon,
+    ),
+    variableCosts: addUp(
+      trades.map((trade) => trade.variableCosts),
+      horizon,
+    ),
     fixedCosts: Array.from({ length: horizon }, (_, month) => standingPerMonth(phaseIn(phases, month))),
   };
 }

@@ -106,7 +106,11 @@ export function planProjection(plan: Plan, scenario: Scenario, phases: readonly 
     purchases: purchases(plan, scenario, month, horizon),
     loans: [...runningDebt(plan, horizon), ...(loan ? [loan] : [])],
     tax: { rate: financing.taxRate, lossOffsetShare: 1, paidEveryMonths: TAX_SETTLED_EVERY },
-    workingCapital: { receivableDays: 0, inventoryDays: financing.workingCapitalMonths * DAYS_PER_MONTH, payableDays: 0 },
+    workingCapital: {
+      receivableDays: 0,
+      inventoryDays: financing.workingCapitalMonths * DAYS_PER_MONTH,
+      payableDays: 0,
+    },
     before: { revenue: trade.revenue[0] ?? 0, variableCosts: trade.variableCosts[0] ?? 0 },
     openingCash: 0,
     ownerPaidIn: ownMoney(capital, loan, month, horizon),

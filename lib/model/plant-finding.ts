@@ -70,7 +70,12 @@ export function plantFinding(problem: PlantProblem): Finding {
         'Use a larger freezer, or load less per tray.',
       );
     case 'nothingToMake':
-      return finding('scenario.mix', '0 %', 'There is no chamber, or no product with a share above zero.', 'Give the scenario a chamber and a product.');
+      return finding(
+        'scenario.mix',
+        '0 %',
+        'There is no chamber, or no product with a share above zero.',
+        'Give the scenario a chamber and a product.',
+      );
     default:
       return assertNever(problem);
   }

@@ -2,7 +2,7 @@ import { type CapitalCost, type CapitalItem, capitalCost } from '../cost/capital
 import { baseValues } from '../inputs/base-values.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
-import { scenarioEquipment, todayOf, toBuy } from './scenario-equipment.ts';
+import { scenarioEquipment, toBuy, todayOf } from './scenario-equipment.ts';
 
 /** A thing to buy, with what its later replacement and resale need. */
 export interface PurchaseItem extends CapitalItem {
@@ -53,8 +53,13 @@ export function purchaseItems(plan: Plan, scenario: Scenario): PurchaseItem[] {
     ...pumpItems(plan, toBuy(have.pumps, need.pumps)),
     ...hoseItems(plan, toBuy(have.hoses, need.hoses)),
     work('Manifold', 'manifold', Math.max(0, need.onManifold - have.onManifold), site.manifoldPerChamber),
-    work('Electrical work', 'electrical', Math.max(0, need.chamberCount - have.chamberCount), site.electricalPerChamber),
-    work('Other', 'other', extra > 0 ? 1 : 0, extra > 0 ? extra : 0),
+    work(
+      'Electrical work',
+      'electrical',
+      Math.max(0, need.chamberCount - have.chamberCount),
+      site.electricalPerChamber,
+    ),
+    work('Other', 'other', extra > 0 ? 1 : 0, Math.max(extra, 0)),
   ];
   return items.filter((item) => item.count > 0);
 }

@@ -36,10 +36,17 @@ function pumpUpkeep(plan: Plan, group: GroupWeek): PumpUpkeepCost {
 }
 
 /** Seconds a product's batches spent in some phases, scaled from the finished batches to the week's count. */
-function phaseTime(batches: readonly BatchRecord[], week: ProductWeek, phases: readonly (keyof BatchRecord['phases'])[]): number {
+function phaseTime(
+  batches: readonly BatchRecord[],
+  week: ProductWeek,
+  phases: readonly (keyof BatchRecord['phases'])[],
+): number {
   const own = batches.filter((batch) => batch.productId === week.productId);
   if (own.length === 0) return 0;
-  const total = own.reduce((sum, batch) => sum + phases.reduce((part, phase) => part + (batch.phases[phase] ?? 0), 0), 0);
+  const total = own.reduce(
+    (sum, batch) => sum + phases.reduce((part, phase) => part + (batch.phases[phase] ?? 0), 0),
+    0,
+  );
   return (total / own.length) * week.batches;
 }
 
@@ -135,7 +142,12 @@ export function scenarioCost(plan: Plan, scenario: Scenario, plant: PlantReport)
     energy: { ...plant.energy },
     peakPower: plant.peakPower,
     profile: [],
-    tariff: { energyPrice: site.electricityPrice, bands: [], demandCharge: site.demandCharge, fixedPerMonth: site.electricityFixed },
+    tariff: {
+      energyPrice: site.electricityPrice,
+      bands: [],
+      demandCharge: site.demandCharge,
+      fixedPerMonth: site.electricityFixed,
+    },
   });
   const upkeep = plant.groups.map((group) => pumpUpkeep(plan, group));
   const labour = scenarioLabour(plan, plant);

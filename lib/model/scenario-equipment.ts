@@ -33,11 +33,21 @@ export function scenarioEquipment(scenario: Scenario): Equipment {
   const hoses = new Map<string, number>();
   add(hoses, scenario.hose, chamberCount);
   const alone = perPump > 1 && chamberCount % perPump === 1 ? 1 : 0;
-  return { chambers, pumps, hoses, chamberCount, pumpCount, onManifold: perPump > 1 && chamberCount > 1 ? chamberCount - alone : 0 };
+  return {
+    chambers,
+    pumps,
+    hoses,
+    chamberCount,
+    pumpCount,
+    onManifold: perPump > 1 && chamberCount > 1 ? chamberCount - alone : 0,
+  };
 }
 
 /** What has to be bought to get from one set of things to another: never less than nothing. */
-export function toBuy(now: ReadonlyMap<string, number>, then: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+export function toBuy(
+  now: ReadonlyMap<string, number>,
+  then: ReadonlyMap<string, number>,
+): ReadonlyMap<string, number> {
   const bought = new Map<string, number>();
   for (const [id, count] of then) add(bought, id, count - (now.get(id) ?? 0));
   return bought;

@@ -34,7 +34,12 @@ function returnAgainstToday(plan: Plan, today: Projection, scenario: Projection)
 }
 
 /** Cash, debt cover and, unless it is today itself, the return against today. */
-export function scenarioFinance(plan: Plan, today: Projection, scenario: Projection, isToday: boolean): ScenarioFinance {
+export function scenarioFinance(
+  plan: Plan,
+  today: Projection,
+  scenario: Projection,
+  isToday: boolean,
+): ScenarioFinance {
   return {
     cash: scenario.cash.net.map(fromCents),
     coverByYear: scenario.cover.byYear,
@@ -46,5 +51,7 @@ export function scenarioFinance(plan: Plan, today: Projection, scenario: Project
 
 function yearSums(months: readonly number[]): number[] {
   const years = Math.floor(months.length / 12);
-  return Array.from({ length: years }, (_, year) => months.slice(12 * year, 12 * year + 12).reduce((sum, due) => sum + due, 0));
+  return Array.from({ length: years }, (_, year) =>
+    months.slice(12 * year, 12 * year + 12).reduce((sum, due) => sum + due, 0),
+  );
 }

@@ -86,4 +86,9 @@ export interface ScenarioResult {
 
 export type ScenarioOutcome =
   | { readonly kind: 'computed'; readonly result: ScenarioResult }
-  | { readonly kind: 'refused'; readonly scenarioId: string; readonly name: string; readonly findings: readonly Finding[] };
+  | {
+      readonly kind: 'refused';
+      readonly scenarioId: string;
+      readonly name: string;
+      readonly findings: readonly Finding[];
+    };

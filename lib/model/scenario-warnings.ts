@@ -20,7 +20,10 @@ export function continuousCurrent(plan: Plan, scenario: Scenario): number {
     const { ratedCurrent } = baseValues('chamber', findById(plan.chambers, entry.chamber, 'chamber type'));
     return sum + entry.count * ratedCurrent;
   }, 0);
-  const pumping = [...pumps].reduce((sum, [id, count]) => sum + count * baseValues('pump', findById(plan.pumps, id, 'pump')).power, 0);
+  const pumping = [...pumps].reduce(
+    (sum, [id, count]) => sum + count * baseValues('pump', findById(plan.pumps, id, 'pump')).power,
+    0,
+  );
   const freezing = plan.freezer ? baseValues('freezer', plan.freezer).power : 0;
   return chambers + (pumping + freezing) / supplyVoltage;
 }

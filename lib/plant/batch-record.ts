@@ -1,9 +1,18 @@
-import { iceOnTrap, PUMPED, type PumpGroup, STATE_SIZE, valueOf, MOISTURE, DRIED } from './group-state.ts';
+import { DRIED, iceOnTrap, MOISTURE, PUMPED, type PumpGroup, STATE_SIZE, stateValue } from './group-state.ts';
 import { dryOutput, type LoadLaw, waterInLoad } from './load-law.ts';
 import type { BatchRecord } from './report-types.ts';
 import type { ChamberRun, Shop } from './shop-state.ts';
 import { unitOf } from './shop-vacuum.ts';
-import { chamberValue, LOG_DRIED, LOG_END, LOG_PRESSURE, LOG_START, type StepLog, stepCount, stepValue } from './step-log.ts';
+import {
+  chamberValue,
+  LOG_DRIED,
+  LOG_END,
+  LOG_PRESSURE,
+  LOG_START,
+  type StepLog,
+  stepCount,
+  stepValue,
+} from './step-log.ts';
 
 /** Highest and time-mean chamber pressure over the primary drying of one batch [Pa]. */
 function primaryPressures(log: StepLog, from: number, unit: number): { peak: number; mean: number } {
@@ -36,8 +45,8 @@ export function closeBatch(shop: Shop, chamber: ChamberRun): Omit<BatchRecord, '
     dryOut: dryOutput(load),
     waterIn: waterInLoad(load, 0, load.boundMoisture),
     waterOnTrap: onTrap,
-    waterThroughPump: valueOf(group, chamber.unit, PUMPED),
-    waterLeft: waterInLoad(load, valueOf(group, chamber.unit, DRIED), valueOf(group, chamber.unit, MOISTURE)),
+    waterThroughPump: stateValue(group, chamber.unit, PUMPED),
+    waterLeft: waterInLoad(load, stateValue(group, chamber.unit, DRIED), stateValue(group, chamber.unit, MOISTURE)),
     iceOnTrap: onTrap,
     pressurePeak: peak,
     pressureMean: mean,

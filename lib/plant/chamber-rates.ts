@@ -27,7 +27,17 @@ export interface ChamberRates {
 }
 
 export function chamberRatesRecord(): ChamberRates {
-  return { pressure: 0, gas: 0, followsGas: 1, flow: 0, heat: 0, dried: 0, moisture: 0, temperature: 0, temperatureSlope: 0 };
+  return {
+    pressure: 0,
+    gas: 0,
+    followsGas: 1,
+    flow: 0,
+    heat: 0,
+    dried: 0,
+    moisture: 0,
+    temperature: 0,
+    temperatureSlope: 0,
+  };
 }
 
 /** Heating fades out over this share of the ceiling pressure: a proportional controller, as a shelf controller would. */
@@ -69,15 +79,16 @@ function secondaryRates(
 ): void {
   const { desorption } = load.product;
   const moisture = state[at + MOISTURE] as number;
-  const rate = desorptionRate(desorption.rate, desorption.activationEnergy, temperature) * (moisture - desorption.equilibrium);
+  const rate =
+    desorptionRate(desorption.rate, desorption.activationEnergy, temperature) * (moisture - desorption.equilibrium);
   out.flow = rate * load.dryMatter;
   out.moisture = -rate;
   restingPressure(unit, state, at, out);
-  unit.drying.limit = 'desorption';
   const resistance = shelfToLoad(unit, load, out.pressure);
   const { pressureCeiling } = unit.spec;
   const room = Math.min(1, Math.max(0, (pressureCeiling - out.pressure) / (CONTROL_BAND * pressureCeiling)));
   const wanted = (load.area * (load.shelfSecondary - temperature)) / resistance;
+  unit.drying.limit = wanted > unit.spec.heaterPower ? 'heaterPower' : 'desorption';
   out.heat = Math.min(wanted, unit.spec.heaterPower) * room;
   const cooling = out.flow * desorptionHeat(temperature);
   const coolingSlope = (cooling * desorption.activationEnergy) / (GAS_CONSTANT * temperature * temperature);

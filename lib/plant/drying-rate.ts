@@ -135,12 +135,22 @@ function setTarget(flow: number, byHeater: number): void {
   const inside = poured ? now.frozenLayer : trial.crossed;
   const insideSlope = poured ? 0 : trial.crossedSlope;
   const shelf = ice + flux * (trial.film + inside);
-  consider('shelfTemperature', shelf - shelfPrimary, iceSlope + fluxSlope * (trial.film + inside) + flux * (trial.filmSlope + insideSlope), flow);
+  consider(
+    'shelfTemperature',
+    shelf - shelfPrimary,
+    iceSlope + fluxSlope * (trial.film + inside) + flux * (trial.filmSlope + insideSlope),
+    flow,
+  );
   const frozen = ice + flux * now.frozenLayer;
   consider('frozenLimit', frozen - product.frozenLimit, iceSlope + fluxSlope * now.frozenLayer, flow);
   if (poured) return;
   const surface = ice + flux * trial.crossed;
-  consider('scorchLimit', surface - product.scorchLimit, iceSlope + fluxSlope * trial.crossed + flux * trial.crossedSlope, flow);
+  consider(
+    'scorchLimit',
+    surface - product.scorchLimit,
+    iceSlope + fluxSlope * trial.crossed + flux * trial.crossedSlope,
+    flow,
+  );
 }
 
 /**
@@ -223,6 +233,7 @@ export function dryingRate(
   out.followsGas = flow > 0 ? pressureResponse() : 1;
   out.vapourPressure = vapour.pressure;
   out.iceTemperature = trial.ice;
-  out.shelfTemperature = trial.ice + trial.flux * (trial.film + (product.form === 'poured' ? now.frozenLayer : trial.crossed));
+  out.shelfTemperature =
+    trial.ice + trial.flux * (trial.film + (product.form === 'poured' ? now.frozenLayer : trial.crossed));
   out.heat = flow * trial.latent;
 }

@@ -53,7 +53,8 @@ function sink<Payload>(heap: QueuedEvent<Payload>[]): void {
     const left = 2 * i + 1;
     if (left >= heap.length) return;
     const right = left + 1;
-    const rightFirst = right < heap.length && before(heap[right] as QueuedEvent<Payload>, heap[left] as QueuedEvent<Payload>);
+    const rightFirst =
+      right < heap.length && before(heap[right] as QueuedEvent<Payload>, heap[left] as QueuedEvent<Payload>);
     const child = rightFirst ? right : left;
     if (!before(heap[child] as QueuedEvent<Payload>, heap[i] as QueuedEvent<Payload>)) return;
     swap(heap, i, child);

@@ -1,4 +1,4 @@
-import { foodConductivity, foodDensity, foodHeat, iceFraction } from '../physics/food-properties.ts';
+import { foodConductivity, foodDensity, iceFraction } from '../physics/food-properties.ts';
 import { freezingProperties } from '../physics/freezing-properties.ts';
 import { type FreezingCase, type FreezingOutcome, freezingTime } from '../physics/freezing-time.ts';
 import { temperingTime } from '../physics/tempering-time.ts';
@@ -33,8 +33,21 @@ function cool(product: ProductSpec, slab: FreezingCase): FreezingOutcome {
   });
 }
 
-function coolingTime(product: ProductSpec, initial: number, ambient: number, coefficient: number, sides: 1 | 2): number | null {
-  const slab = { thickness: product.pieceThickness, sides, coefficient, ambient, initial, finalCentre: finalCentre(product) };
+function coolingTime(
+  product: ProductSpec,
+  initial: number,
+  ambient: number,
+  coefficient: number,
+  sides: 1 | 2,
+): number | null {
+  const slab = {
+    thickness: product.pieceThickness,
+    sides,
+    coefficient,
+    ambient,
+    initial,
+    finalCentre: finalCentre(product),
+  };
   const outcome = cool(product, slab);
   return outcome.kind === 'frozen' ? outcome.time : null;
 }
@@ -47,10 +60,16 @@ const FREEZER_APPROACH = 1;
  * the time the trap needs to get cold. Null when the shelf is not cold enough ever to freeze it.
  * @param freezer the freezer the load comes from; null when it arrives as its loading temperature says
  */
-export function chamberFreezingTime(product: ProductSpec, chamber: ChamberSpec, freezer: FreezerSpec | null): number | null {
+export function chamberFreezingTime(
+  product: ProductSpec,
+  chamber: ChamberSpec,
+  freezer: FreezerSpec | null,
+): number | null {
   if (product.form === 'bound') return chamber.trapCooling;
   const fromFreezer = freezer !== null && product.preFrozen;
-  const initial = fromFreezer ? Math.min(product.loadingTemperature, freezer.temperature + FREEZER_APPROACH) : product.loadingTemperature;
+  const initial = fromFreezer
+    ? Math.min(product.loadingTemperature, freezer.temperature + FREEZER_APPROACH)
+    : product.loadingTemperature;
   const time = coolingTime(product, initial, chamber.freezingTemperature, chamber.freezingCoefficient, 1);
   return time === null ? null : Math.max(chamber.trapCooling, time);
 }

@@ -1,9 +1,17 @@
+import type { ChamberRates } from './chamber-rates.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
 import { DRIED, GAS, HEAT, MOISTURE, PUMPED, type PumpGroup, STATE_SIZE, TEMPERATURE } from './group-state.ts';
-import { acceptStep, beginStep, forgetSlopes, type StepWork, secondOrderPart, stepWork, tryStep } from './group-step.ts';
+import {
+  acceptStep,
+  beginStep,
+  forgetSlopes,
+  type StepWork,
+  secondOrderPart,
+  stepWork,
+  tryStep,
+} from './group-step.ts';
 import { limitCode } from './limit-codes.ts';
 import { type LoadLaw, waterInLoad } from './load-law.ts';
-import type { ChamberRates } from './chamber-rates.ts';
 import { type StepLog, stepLog, truncateLog } from './step-log.ts';
 
 /** How finely a group is integrated. */
@@ -52,7 +60,17 @@ export interface GroupRun {
 
 export function groupRun(group: PumpGroup, control: StepControl): GroupRun {
   const count = group.units.length;
-  return { group, work: stepWork(count), log: stepLog(count), control, past: [], spare: [], limits: [], finished: [], nextLength: FIRST_STEP };
+  return {
+    group,
+    work: stepWork(count),
+    log: stepLog(count),
+    control,
+    past: [],
+    spare: [],
+    limits: [],
+    finished: [],
+    nextLength: FIRST_STEP,
+  };
 }
 
 /** Starts the next step short again: something has just changed. */
@@ -63,7 +81,8 @@ export function restartSteps(run: GroupRun): void {
 
 /** Distance to the end of the present stage: the ice, or the moisture above the target, relative to their start. */
 function remaining(unit: ChamberUnit, state: Float64Array, at: number): number {
-  if (unit.mode === 'pumping') return Math.log(((state[at + GAS] as number) + unit.drying.vapourPressure) / unit.spec.pressureCeiling);
+  if (unit.mode === 'pumping')
+    return Math.log(((state[at + GAS] as number) + unit.drying.vapourPressure) / unit.spec.pressureCeiling);
   if (unit.flooded || !unit.load) return Number.POSITIVE_INFINITY;
   if (unit.mode === 'primary') return 1 - (state[at + DRIED] as number);
   if (unit.mode !== 'secondary') return Number.POSITIVE_INFINITY;
@@ -119,7 +138,8 @@ function crossingShare(run: GroupRun, length: number): number {
 
 function startSlope(unit: ChamberUnit, state: Float64Array, work: StepWork, at: number): number {
   const chamber = work.first.chambers[at / STATE_SIZE] as ChamberRates;
-  if (unit.mode === 'pumping') return (work.slope[at + GAS] as number) / ((state[at + GAS] as number) + unit.drying.vapourPressure);
+  if (unit.mode === 'pumping')
+    return (work.slope[at + GAS] as number) / ((state[at + GAS] as number) + unit.drying.vapourPressure);
   if (unit.mode === 'primary') return -chamber.dried;
   return chamber.moisture / (unit.load as LoadLaw).boundMoisture;
 }
@@ -160,7 +180,16 @@ function logStep(run: GroupRun, length: number): void {
       : 0;
     const open = work.first.ports[i]?.open ?? false;
     const hose = open ? (chamber.pressure - work.first.manifold) / chamber.pressure : 0;
-    values.push(lost, pumped, heat, chamber.pressure, chamber.gas, run.limits[i] as number, group.state[at + DRIED] as number, hose);
+    values.push(
+      lost,
+      pumped,
+      heat,
+      chamber.pressure,
+      chamber.gas,
+      run.limits[i] as number,
+      group.state[at + DRIED] as number,
+      hose,
+    );
   }
 }
 

@@ -93,7 +93,14 @@ export function groupRates(group: PumpGroup, time: number, state: Float64Array, 
     const unit = units[i] as ChamberUnit;
     const at = i * STATE_SIZE;
     if (!isActive(unit)) continue;
-    chamberRates(unit, state, at, state[at + GAS] as number, state[at + TEMPERATURE] as number, out.chambers[i] as ChamberRates);
+    chamberRates(
+      unit,
+      state,
+      at,
+      state[at + GAS] as number,
+      state[at + TEMPERATURE] as number,
+      out.chambers[i] as ChamberRates,
+    );
   }
   out.manifold = manifoldPressure(group, out.chambers, out.ports, out.balance);
   if (out.manifold > 0) group.manifold = out.manifold;

@@ -39,7 +39,7 @@ export function pumpGroup(spec: PumpGroupSpec): PumpGroup {
 }
 
 /** One continuous value of one chamber. */
-export function valueOf(group: PumpGroup, unit: number, place: number): number {
+export function stateValue(group: PumpGroup, unit: number, place: number): number {
   return group.state[unit * STATE_SIZE + place] as number;
 }
 

@@ -1,6 +1,14 @@
 import { type ChamberRates, chamberRates } from './chamber-rates.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
-import { type GroupRates, gasBalance, groupRates, groupRatesRecord, isActive, setPorts, setVapourLoad } from './group-rates.ts';
+import {
+  type GroupRates,
+  gasBalance,
+  groupRates,
+  groupRatesRecord,
+  isActive,
+  setPorts,
+  setVapourLoad,
+} from './group-rates.ts';
 import { DRIED, GAS, HEAT, MOISTURE, PUMPED, type PumpGroup, STATE_SIZE, TEMPERATURE } from './group-state.ts';
 import { type ManifoldPort, manifoldPressure } from './manifold.ts';
 
@@ -93,7 +101,9 @@ function predict(group: PumpGroup, work: StepWork, length: number): void {
     trial[at + PUMPED] = (state[at + PUMPED] as number) + length * (first.pumped[i] as number);
     trial[at + GAS] = Math.max(0, (state[at + GAS] as number) + length * (work.slope[at + GAS] as number));
     if ((units[i] as ChamberUnit).mode !== 'secondary') continue;
-    trial[at + TEMPERATURE] = sensible((state[at + TEMPERATURE] as number) + length * (work.slope[at + TEMPERATURE] as number));
+    trial[at + TEMPERATURE] = sensible(
+      (state[at + TEMPERATURE] as number) + length * (work.slope[at + TEMPERATURE] as number),
+    );
   }
 }
 
@@ -101,10 +111,17 @@ function predict(group: PumpGroup, work: StepWork, length: number): void {
 const change = { largest: 0 };
 
 /** Newton step for the load temperature of one chamber [K]; its equation hardly feels the gas. */
-function correctTemperature(group: PumpGroup, work: StepWork, formula: BackwardFormula, length: number, i: number): void {
+function correctTemperature(
+  group: PumpGroup,
+  work: StepWork,
+  formula: BackwardFormula,
+  length: number,
+  i: number,
+): void {
   const at = i * STATE_SIZE + TEMPERATURE;
   const chamber = work.second.chambers[i] as ChamberRates;
-  const residual = formula.lead * (work.trial[at] as number) - history(group, work, formula, at) - length * chamber.temperature;
+  const residual =
+    formula.lead * (work.trial[at] as number) - history(group, work, formula, at) - length * chamber.temperature;
   const step = residual / (formula.lead - length * chamber.temperatureSlope);
   work.trial[at] = sensible((work.trial[at] as number) - step);
   change.largest = Math.max(change.largest, Math.abs(step) * 1e-2);
@@ -128,7 +145,11 @@ function manifoldStep(group: PumpGroup, work: StepWork, formula: BackwardFormula
 
 function gasResidual(group: PumpGroup, work: StepWork, formula: BackwardFormula, length: number, i: number): number {
   const at = i * STATE_SIZE + GAS;
-  return formula.lead * (work.trial[at] as number) - history(group, work, formula, at) - length * (work.second.gas[i] as number);
+  return (
+    formula.lead * (work.trial[at] as number) -
+    history(group, work, formula, at) -
+    length * (work.second.gas[i] as number)
+  );
 }
 
 /** One Newton step for all gas pressures, tied together by the manifold: an arrow-shaped system, solved in one sweep. */
@@ -153,7 +174,14 @@ function evaluate(group: PumpGroup, work: StepWork, time: number): void {
     const unit = group.units[i] as ChamberUnit;
     if (!isActive(unit)) continue;
     const at = i * STATE_SIZE;
-    chamberRates(unit, trial, at, trial[at + GAS] as number, trial[at + TEMPERATURE] as number, second.chambers[i] as ChamberRates);
+    chamberRates(
+      unit,
+      trial,
+      at,
+      trial[at + GAS] as number,
+      trial[at + TEMPERATURE] as number,
+      second.chambers[i] as ChamberRates,
+    );
   }
   second.manifold = manifoldPressure(group, second.chambers, second.ports, second.balance);
   if (second.manifold > 0) group.manifold = second.manifold;
@@ -192,7 +220,8 @@ function correctSlow(group: PumpGroup, work: StepWork, length: number): void {
     next[at + DRIED] = (state[at + DRIED] as number) + half * (a.dried + b.dried);
     next[at + MOISTURE] = (state[at + MOISTURE] as number) + half * (a.moisture + b.moisture);
     next[at + HEAT] = (state[at + HEAT] as number) + half * (a.heat + b.heat);
-    next[at + PUMPED] = (state[at + PUMPED] as number) + half * ((first.pumped[i] as number) + (second.pumped[i] as number));
+    next[at + PUMPED] =
+      (state[at + PUMPED] as number) + half * ((first.pumped[i] as number) + (second.pumped[i] as number));
     next[at + GAS] = trial[at + GAS] as number;
     next[at + TEMPERATURE] = trial[at + TEMPERATURE] as number;
   }

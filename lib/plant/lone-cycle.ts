@@ -8,8 +8,13 @@ function cycleOf(spec: ShopSpec, group: PumpGroupSpec, unit: ChamberUnitSpec, en
   const load = chamberLoad(entry.product, unit.chamber);
   const outcome = dryLoneLoad(unit, group.pump, load);
   const dried = outcome.kind === 'dried' ? outcome.load.pumpDown + outcome.load.primary + outcome.load.secondary : 0;
-  const hands = (['load', 'unload', 'clean'] as const).reduce((sum, task) => sum + taskTime(spec.crew, task, load.wet), 0);
-  return dried + hands + (chamberFreezingTime(entry.product, unit.chamber, spec.freezer) ?? 0) + unit.chamber.defrostTime;
+  const hands = (['load', 'unload', 'clean'] as const).reduce(
+    (sum, task) => sum + taskTime(spec.crew, task, load.wet),
+    0,
+  );
+  return (
+    dried + hands + (chamberFreezingTime(entry.product, unit.chamber, spec.freezer) ?? 0) + unit.chamber.defrostTime
+  );
 }
 
 /**
@@ -20,5 +25,8 @@ export function loneCycleTime(spec: ShopSpec): number {
   const group = spec.groups[0];
   const unit = group?.chambers[0];
   if (!group || !unit) throw new RangeError('a shop without chambers has no cycle time');
-  return spec.mix.reduce((sum, entry) => sum + (entry.share > 0 ? entry.share * cycleOf(spec, group, unit, entry) : 0), 0);
+  return spec.mix.reduce(
+    (sum, entry) => sum + (entry.share > 0 ? entry.share * cycleOf(spec, group, unit, entry) : 0),
+    0,
+  );
 }

@@ -1,11 +1,40 @@
 import type { ChamberUnit } from './chamber-unit.ts';
-import { advanceGroup, type GroupRun, groupRun, restartSteps, STANDARD_CONTROL, type StepControl } from './group-advance.ts';
-import { DRIED, GAS, HEAT, iceOnTrap, MOISTURE, PUMPED, pumpGroup, setValue, TEMPERATURE, valueOf } from './group-state.ts';
+import {
+  advanceGroup,
+  type GroupRun,
+  groupRun,
+  restartSteps,
+  STANDARD_CONTROL,
+  type StepControl,
+} from './group-advance.ts';
+import {
+  DRIED,
+  GAS,
+  HEAT,
+  iceOnTrap,
+  MOISTURE,
+  PUMPED,
+  pumpGroup,
+  setValue,
+  stateValue,
+  TEMPERATURE,
+} from './group-state.ts';
 import { LIMIT_CODES } from './limit-codes.ts';
 import { type LoadLaw, waterInLoad } from './load-law.ts';
 import { ATMOSPHERE, pumpDown } from './pump-down.ts';
 import type { DryingLimit } from './report-types.ts';
-import { chamberValue, LOG_DRIED, LOG_GAS, LOG_LIMIT, LOG_LOST, LOG_PRESSURE, LOG_START, LOG_END, stepCount, stepValue } from './step-log.ts';
+import {
+  chamberValue,
+  LOG_DRIED,
+  LOG_END,
+  LOG_GAS,
+  LOG_LIMIT,
+  LOG_LOST,
+  LOG_PRESSURE,
+  LOG_START,
+  stepCount,
+  stepValue,
+} from './step-log.ts';
 import type { ChamberUnitSpec, PumpSpec } from './types.ts';
 
 /** One instant of a lone load's drying. */
@@ -66,7 +95,7 @@ function drySecondary(run: GroupRun): boolean {
   if (unit.mode === 'primary') setValue(group, 0, TEMPERATURE, unit.drying.iceTemperature);
   unit.mode = 'secondary';
   restartSteps(run);
-  return valueOf(group, 0, MOISTURE) <= target || stageEnd(run);
+  return stateValue(group, 0, MOISTURE) <= target || stageEnd(run);
 }
 
 function pointsOf(run: GroupRun): DryingPoint[] {
@@ -114,9 +143,9 @@ function summary(run: GroupRun, load: LoadLaw, pumpDownTime: number, primary: nu
     secondary: group.time - primary,
     waterIn: waterInLoad(load, load.ice > 0 ? 0 : 1, load.boundMoisture),
     waterOnTrap: iceOnTrap(group.units[0] as ChamberUnit, group.state, 0),
-    waterThroughPump: valueOf(group, 0, PUMPED),
-    waterLeft: waterInLoad(load, valueOf(group, 0, DRIED), valueOf(group, 0, MOISTURE)),
-    heat: valueOf(group, 0, HEAT),
+    waterThroughPump: stateValue(group, 0, PUMPED),
+    waterLeft: waterInLoad(load, stateValue(group, 0, DRIED), stateValue(group, 0, MOISTURE)),
+    heat: stateValue(group, 0, HEAT),
     points: pointsOf(run),
   };
 }

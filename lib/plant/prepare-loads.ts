@@ -1,11 +1,11 @@
-import type { ChamberUnitSpec, ShopSpec } from './types.ts';
+import { fail, type Result, succeed } from '../result.ts';
+import { chamberLoad } from './chamber-load.ts';
+import { longestShift, taskTime } from './crew.ts';
+import { chamberFreezingTime, freezerFreezingTime } from './freezing-stage.ts';
+import { waterToRemove } from './load-law.ts';
 import type { PlantProblem } from './report-types.ts';
 import type { PreparedLoad } from './shop-state.ts';
-import { chamberLoad } from './chamber-load.ts';
-import { waterToRemove } from './load-law.ts';
-import { chamberFreezingTime, freezerFreezingTime } from './freezing-stage.ts';
-import { longestShift, taskTime } from './crew.ts';
-import { fail, type Result, succeed } from '../result.ts';
+import type { ChamberUnitSpec, ShopSpec } from './types.ts';
 
 type Prepared = (unit: ChamberUnitSpec, mixIndex: number) => PreparedLoad;
 
@@ -16,7 +16,8 @@ function prepare(spec: ShopSpec, unit: ChamberUnitSpec, mixIndex: number): Resul
   const load = chamberLoad(product, chamber);
   const water = waterToRemove(load);
   const name = { productId: product.id, chamber: chamber.name };
-  if (water > chamber.trap.capacity) return fail({ kind: 'trapOverfill', ...name, water, capacity: chamber.trap.capacity });
+  if (water > chamber.trap.capacity)
+    return fail({ kind: 'trapOverfill', ...name, water, capacity: chamber.trap.capacity });
   if (product.desorption.equilibrium >= product.desorption.target) return fail({ kind: 'neverDry', ...name });
   const inChamber = chamberFreezingTime(product, chamber, spec.freezer);
   const inFreezer = spec.freezer ? freezerFreezingTime(product, spec.freezer) : 0;
@@ -40,7 +41,8 @@ function crewProblem(spec: ShopSpec, wet: number): PlantProblem | null {
 export function prepareLoads(spec: ShopSpec): Result<Prepared, PlantProblem> {
   const byChamber = new Map<ChamberUnitSpec['chamber'], PreparedLoad[]>();
   const used = spec.mix.map((entry) => entry.share > 0);
-  if (!used.includes(true) || spec.groups.every((group) => group.chambers.length === 0)) return fail({ kind: 'nothingToMake' });
+  if (!used.includes(true) || spec.groups.every((group) => group.chambers.length === 0))
+    return fail({ kind: 'nothingToMake' });
   for (const unit of spec.groups.flatMap((group) => group.chambers)) {
     if (byChamber.has(unit.chamber)) continue;
     const list: PreparedLoad[] = [];

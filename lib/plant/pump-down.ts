@@ -1,6 +1,6 @@
 import type { ChamberUnit } from './chamber-unit.ts';
 import { advanceGroup, groupRun, STANDARD_CONTROL } from './group-advance.ts';
-import { GAS, type PumpGroup, pumpGroup, setValue, valueOf } from './group-state.ts';
+import { GAS, type PumpGroup, pumpGroup, setValue, stateValue } from './group-state.ts';
 import { type TrapVapour, trapVapour } from './trap-law.ts';
 import type { ChamberUnitSpec, PumpSpec } from './types.ts';
 
@@ -38,7 +38,7 @@ export function pumpDown(chambers: readonly ChamberUnitSpec[], pump: PumpSpec, p
   const run = groupRun(group, STANDARD_CONTROL);
   prepare(group, pressures);
   let left = group.units.filter((unit, i) => {
-    const above = valueOf(group, i, GAS) + unit.drying.vapourPressure > unit.spec.pressureCeiling;
+    const above = stateValue(group, i, GAS) + unit.drying.vapourPressure > unit.spec.pressureCeiling;
     if (!above) unit.mode = 'hold';
     return above;
   }).length;
@@ -49,9 +49,9 @@ export function pumpDown(chambers: readonly ChamberUnitSpec[], pump: PumpSpec, p
     left -= run.finished.length;
     run.finished = [];
   }
-  return { kind: 'reached', duration: group.time, gas: group.units.map((_, i) => valueOf(group, i, GAS)) };
+  return { kind: 'reached', duration: group.time, gas: group.units.map((_, i) => stateValue(group, i, GAS)) };
 }
 
 function highestPressure(group: PumpGroup): number {
-  return Math.max(...group.units.map((unit, i) => valueOf(group, i, GAS) + unit.drying.vapourPressure));
+  return Math.max(...group.units.map((unit, i) => stateValue(group, i, GAS) + unit.drying.vapourPressure));
 }

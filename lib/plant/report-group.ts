@@ -4,10 +4,27 @@ import { LIMIT_CODES } from './limit-codes.ts';
 import { overlap, type Window } from './measured-window.ts';
 import type { DryingLimit, GroupSample, GroupWeek, LimitHours } from './report-types.ts';
 import type { PumpRun, Shop } from './shop-state.ts';
-import { chamberValue, LOG_END, LOG_LIMIT, LOG_LOST, LOG_MANIFOLD, LOG_PRESSURE, LOG_PUMPED, LOG_START, LOG_VAPOUR, type StepLog, stepCount, stepValue } from './step-log.ts';
+import {
+  chamberValue,
+  LOG_END,
+  LOG_LIMIT,
+  LOG_LOST,
+  LOG_MANIFOLD,
+  LOG_PRESSURE,
+  LOG_PUMPED,
+  LOG_START,
+  LOG_VAPOUR,
+  type StepLog,
+  stepCount,
+  stepValue,
+} from './step-log.ts';
 
 /** Calls `visit` for every step that reaches into the window, with the seconds of it that do. */
-export function forSteps(log: StepLog, window: { start: number; end: number }, visit: (step: number, seconds: number) => void): void {
+export function forSteps(
+  log: StepLog,
+  window: { start: number; end: number },
+  visit: (step: number, seconds: number) => void,
+): void {
   for (let step = 0; step < stepCount(log); step += 1) {
     const seconds = overlap(window, stepValue(log, step, LOG_START), stepValue(log, step, LOG_END));
     if (seconds > 0) visit(step, seconds);
@@ -16,7 +33,10 @@ export function forSteps(log: StepLog, window: { start: number; end: number }, v
 
 /** Seconds of drying in the window held back by each limit, all chambers of a group. */
 export function limitTimes(run: GroupRun, window: Window): Record<DryingLimit, number> {
-  const times = Object.fromEntries(LIMIT_CODES.filter((name) => name !== null).map((name) => [name, 0])) as Record<DryingLimit, number>;
+  const times = Object.fromEntries(LIMIT_CODES.filter((name) => name !== null).map((name) => [name, 0])) as Record<
+    DryingLimit,
+    number
+  >;
   forSteps(run.log, window, (step, seconds) => {
     for (let unit = 0; unit < run.group.units.length; unit += 1) {
       const name = LIMIT_CODES[chamberValue(run.log, step, unit, LOG_LIMIT)];

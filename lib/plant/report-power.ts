@@ -20,7 +20,14 @@ export interface PowerAccount {
 }
 
 /** Spreads `energy` evenly over [start, end] and adds what falls into the window. */
-function addEnergy(account: PowerAccount, window: Window, consumer: Consumer, start: number, end: number, energy: number): void {
+function addEnergy(
+  account: PowerAccount,
+  window: Window,
+  consumer: Consumer,
+  start: number,
+  end: number,
+  energy: number,
+): void {
   const from = Math.max(start, window.start);
   const to = Math.min(end, window.end);
   if (to <= from || energy === 0) return;
@@ -70,7 +77,8 @@ function addPumps(shop: Shop, window: Window, account: PowerAccount): void {
   });
   const roughing = shop.spec.startPractice === 'roughing' ? (shop.spec.roughingPump?.power ?? 0) : 0;
   for (const span of shop.spans) {
-    if (span.phase === 'pumpDown') addEnergy(account, window, 'pumps', span.start, span.end, roughing * (span.end - span.start));
+    if (span.phase === 'pumpDown')
+      addEnergy(account, window, 'pumps', span.start, span.end, roughing * (span.end - span.start));
   }
 }
 

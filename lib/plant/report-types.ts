@@ -177,9 +177,20 @@ export interface PlantReport {
 
 /** Why a shop cannot be simulated: a named problem, never a NaN. */
 export type PlantProblem =
-  | { readonly kind: 'trapOverfill'; readonly productId: string; readonly chamber: string; readonly water: number; readonly capacity: number }
+  | {
+      readonly kind: 'trapOverfill';
+      readonly productId: string;
+      readonly chamber: string;
+      readonly water: number;
+      readonly capacity: number;
+    }
   | { readonly kind: 'pumpCannotReach'; readonly pump: string; readonly pressure: number; readonly reached: number }
-  | { readonly kind: 'dryingStalls'; readonly productId: string; readonly chamber: string; readonly reason: DryingLimit }
+  | {
+      readonly kind: 'dryingStalls';
+      readonly productId: string;
+      readonly chamber: string;
+      readonly reason: DryingLimit;
+    }
   | { readonly kind: 'neverDry'; readonly productId: string; readonly chamber: string }
   | { readonly kind: 'nobodyCanDo'; readonly task: string; readonly needed: number; readonly longestShift: number }
   | { readonly kind: 'freezingImpossible'; readonly productId: string; readonly chamber: string }

@@ -6,10 +6,32 @@ import { overlap, type Window } from './measured-window.ts';
 import { forSteps } from './report-group.ts';
 import type { GroupWeek, Phase, PhaseHours, ProductWeek, Utilisation } from './report-types.ts';
 import type { Shop } from './shop-state.ts';
-import { chamberValue, LOG_DRIED, LOG_HEAT, LOG_HOSE, LOG_LOST, LOG_MANIFOLD, LOG_VAPOUR, LOG_START, LOG_END, LOG_PRESSURE, LOG_LIMIT, stepValue } from './step-log.ts';
+import {
+  chamberValue,
+  LOG_DRIED,
+  LOG_END,
+  LOG_HEAT,
+  LOG_HOSE,
+  LOG_LIMIT,
+  LOG_LOST,
+  LOG_MANIFOLD,
+  LOG_PRESSURE,
+  LOG_START,
+  LOG_VAPOUR,
+  stepValue,
+} from './step-log.ts';
 
 /** Phases in which a chamber earns; waiting, holding and idling are not among them. */
-const WORKING: readonly Phase[] = ['loading', 'freezing', 'pumpDown', 'primary', 'secondary', 'unloading', 'defrost', 'cleaning'];
+const WORKING: readonly Phase[] = [
+  'loading',
+  'freezing',
+  'pumpDown',
+  'primary',
+  'secondary',
+  'unloading',
+  'defrost',
+  'cleaning',
+];
 
 /** Sum and weight of a time mean. */
 interface Mean {
@@ -22,7 +44,7 @@ function add(mean: Mean, value: number, weight: number): void {
   mean.weight += weight;
 }
 
-function valueOf(mean: Mean): number {
+function meanValue(mean: Mean): number {
   return mean.weight > 0 ? mean.sum / mean.weight : 0;
 }
 
@@ -41,7 +63,7 @@ function gasUse(run: GroupRun, window: Window): number {
     const vapour = stepValue(run.log, step, LOG_VAPOUR) / (units[0] as ChamberUnit).waterPerThroughput;
     add(mean, Math.max(0, out.throughput - vapour) / capacity, seconds);
   });
-  return valueOf(mean);
+  return meanValue(mean);
 }
 
 /** The harder-pressed of the pump's two capacities: carrying gas at the ceiling, and swallowing vapour. */
@@ -71,13 +93,14 @@ function dryingUse(shop: Shop, window: Window): DryingUse {
         add(hose, chamberValue(log, step, i, LOG_HOSE), seconds);
         if (chamberValue(log, step, i, LOG_DRIED) >= 1) return;
         const rated = unit.spec.trap.curve.at(-1)?.load ?? 0;
-        const load = (chamberValue(log, step, i, LOG_LOST) / length) * unit.trap.heatPerMass + unit.spec.trap.parasiticLoad;
+        const load =
+          (chamberValue(log, step, i, LOG_LOST) / length) * unit.trap.heatPerMass + unit.spec.trap.parasiticLoad;
         add(trap, rated > 0 ? load / rated : 0, seconds);
         add(heater, chamberValue(log, step, i, LOG_HEAT) / length / unit.spec.heaterPower, seconds);
       });
     });
   }
-  return { hose: valueOf(hose), trap: valueOf(trap), heater: valueOf(heater) };
+  return { hose: meanValue(hose), trap: meanValue(trap), heater: meanValue(heater) };
 }
 
 function freezerUse(shop: Shop, window: Window): number | null {
@@ -89,7 +112,7 @@ function freezerUse(shop: Shop, window: Window): number | null {
     const [time, kilograms] = changes[i] as readonly [number, number];
     mean.sum += kilograms * overlap(window, time, (changes[i + 1] as readonly [number, number])[0]);
   }
-  return valueOf(mean) / freezer.capacity;
+  return meanValue(mean) / freezer.capacity;
 }
 
 function demandUse(shop: Shop, products: readonly ProductWeek[]): number | null {

@@ -1,11 +1,20 @@
 import { closeBatch } from './batch-record.ts';
 import { pushEvent } from './event-queue.ts';
-import { DRIED, MOISTURE, setValue, TEMPERATURE, valueOf } from './group-state.ts';
+import { DRIED, MOISTURE, setValue, stateValue, TEMPERATURE } from './group-state.ts';
 import type { LoadLaw } from './load-law.ts';
 import type { PlantProblem } from './report-types.ts';
 import { requestCrew } from './shop-crew.ts';
 import { leaveFreezer, planNext } from './shop-mix.ts';
-import { type ChamberRun, type CrewRequest, enterPhase, type FinishedBatch, type NextLoad, PRIORITY, type Shop, type ShopEvent } from './shop-state.ts';
+import {
+  type ChamberRun,
+  type CrewRequest,
+  enterPhase,
+  type FinishedBatch,
+  type NextLoad,
+  PRIORITY,
+  type Shop,
+  type ShopEvent,
+} from './shop-state.ts';
 import { askForVacuum, endPumpDown, settleGroup, startPumpDown, unitOf, vent } from './shop-vacuum.ts';
 
 function chamberAt(shop: Shop, index: number): ChamberRun {
@@ -19,7 +28,9 @@ function isIdle(chamber: ChamberRun): boolean {
 /** True when the shop's start pattern lets this idle chamber be loaded now. */
 function patternAllows(shop: Shop, chamber: ChamberRun): boolean {
   if (shop.spec.startPattern === 'together') {
-    return shop.chambers.every((other) => isIdle(other) || (other.phase === 'loading' && other.batchesDone === chamber.batchesDone));
+    return shop.chambers.every(
+      (other) => isIdle(other) || (other.phase === 'loading' && other.batchesDone === chamber.batchesDone),
+    );
   }
   return shop.now >= chamber.earliestStart;
 }
@@ -114,7 +125,7 @@ function endPrimary(shop: Shop, chamber: ChamberRun, load: LoadLaw): void {
   const unit = unitOf(shop, chamber);
   setValue(group, chamber.unit, DRIED, 1);
   setValue(group, chamber.unit, TEMPERATURE, unit.drying.iceTemperature);
-  if (valueOf(group, chamber.unit, MOISTURE) <= load.product.desorption.target) beginHold(shop, chamber);
+  if (stateValue(group, chamber.unit, MOISTURE) <= load.product.desorption.target) beginHold(shop, chamber);
   else {
     unit.mode = 'secondary';
     enterPhase(shop, chamber, 'secondary');

@@ -1,16 +1,37 @@
 import { onShiftTime } from './crew.ts';
 import { dryOutput } from './load-law.ts';
-import { type Window, measuredWindow, overlap } from './measured-window.ts';
+import { measuredWindow, overlap, type Window } from './measured-window.ts';
 import { groupWeek, limitTimes } from './report-group.ts';
 import { powerAccount, QUARTER } from './report-power.ts';
-import type { CrewWeek, DryingLimit, EnergyWeek, LimitHours, Phase, PhaseHours, PlantReport, ProductWeek } from './report-types.ts';
+import type {
+  CrewWeek,
+  DryingLimit,
+  EnergyWeek,
+  LimitHours,
+  Phase,
+  PhaseHours,
+  PlantReport,
+  ProductWeek,
+} from './report-types.ts';
 import { utilisation } from './report-utilisation.ts';
 import { typicalWeek } from './report-week.ts';
 import { enterPhase, type FinishedBatch, type Shop } from './shop-state.ts';
 
 const PHASES: readonly Phase[] = [
-  'waitingToLoad', 'loading', 'freezing', 'waitingForPump', 'pumpDown', 'primary', 'secondary', 'hold', 'unloading',
-  'defrost', 'waitingToClean', 'cleaning', 'idleNoDemand', 'waitingForFreezer',
+  'waitingToLoad',
+  'loading',
+  'freezing',
+  'waitingForPump',
+  'pumpDown',
+  'primary',
+  'secondary',
+  'hold',
+  'unloading',
+  'defrost',
+  'waitingToClean',
+  'cleaning',
+  'idleNoDemand',
+  'waitingForFreezer',
 ];
 
 /** Closes every open lane and pump span at the end of the run, so that the account covers all of it. */
@@ -71,7 +92,8 @@ function productWeeks(shop: Shop, window: Window, batches: readonly FinishedBatc
   const loads = countedLoads(shop, window);
   return shop.spec.mix.map((entry, index) => {
     const own = loads.filter((load) => load.mixIndex === index);
-    const total = (pick: (load: CountedLoad) => number) => own.reduce((sum, load) => sum + load.part * pick(load), 0) / window.weeks;
+    const total = (pick: (load: CountedLoad) => number) =>
+      own.reduce((sum, load) => sum + load.part * pick(load), 0) / window.weeks;
     return {
       productId: entry.product.id,
       batches: total(() => 1),
@@ -98,7 +120,9 @@ function crewWeek(shop: Shop, window: Window): CrewWeek {
 }
 
 function energyWeek(energy: EnergyWeek, weeks: number): EnergyWeek {
-  return Object.fromEntries(Object.entries(energy).map(([name, joules]) => [name, joules / weeks])) as unknown as EnergyWeek;
+  return Object.fromEntries(
+    Object.entries(energy).map(([name, joules]) => [name, joules / weeks]),
+  ) as unknown as EnergyWeek;
 }
 
 function fullestTrap(batches: readonly FinishedBatch[], shop: Shop): number {
@@ -112,7 +136,10 @@ function chamberPressures(batches: readonly FinishedBatch[]): { peak: number; me
   const primary = batches.filter((batch) => batch.pressureMean > 0);
   const time = primary.reduce((sum, batch) => sum + (batch.phases.primary ?? 0), 0);
   const weighted = primary.reduce((sum, batch) => sum + batch.pressureMean * (batch.phases.primary ?? 0), 0);
-  return { peak: primary.reduce((most, batch) => Math.max(most, batch.pressurePeak), 0), mean: time > 0 ? weighted / time : 0 };
+  return {
+    peak: primary.reduce((most, batch) => Math.max(most, batch.pressurePeak), 0),
+    mean: time > 0 ? weighted / time : 0,
+  };
 }
 
 /** The report of a finished run, averaged over its measured weeks. */

@@ -3,8 +3,8 @@ import { type EventQueue, eventQueue, pushEvent } from './event-queue.ts';
 import { type GroupRun, groupRun, type StepControl } from './group-advance.ts';
 import { pumpGroup } from './group-state.ts';
 import type { LoadLaw } from './load-law.ts';
-import type { BatchRecord, Phase } from './report-types.ts';
 import { type PumpDown, pumpDown } from './pump-down.ts';
+import type { BatchRecord, Phase } from './report-types.ts';
 import type { ChamberUnitSpec, MixShare, PumpSpec, ShopSpec, TaskName } from './types.ts';
 
 export type ShopEvent =
@@ -135,7 +135,11 @@ function rememberedPumpDowns(): Shop['pumpDowns'] {
         entry.chambers.every((chamber, i) => sameUnit(chamber, chambers[i] as ChamberUnitSpec)),
     );
     if (same) return same.outcome;
-    const outcome = pumpDown(chambers, pump, chambers.map(() => pressure));
+    const outcome = pumpDown(
+      chambers,
+      pump,
+      chambers.map(() => pressure),
+    );
     list.push({ chambers, pressure, outcome });
     return outcome;
   };

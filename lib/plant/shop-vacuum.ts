@@ -1,7 +1,7 @@
 import type { ChamberUnit } from './chamber-unit.ts';
 import { pushEvent } from './event-queue.ts';
 import { restartSteps, rewindGroup } from './group-advance.ts';
-import { DRIED, GAS, HEAT, MOISTURE, PUMPED, setValue, TEMPERATURE, underVacuum, valueOf } from './group-state.ts';
+import { DRIED, GAS, HEAT, MOISTURE, PUMPED, setValue, stateValue, TEMPERATURE, underVacuum } from './group-state.ts';
 import { ATMOSPHERE, type PumpDown } from './pump-down.ts';
 import type { PlantProblem } from './report-types.ts';
 import { type ChamberRun, enterPhase, PRIORITY, type PumpRun, type Shop } from './shop-state.ts';
@@ -37,7 +37,7 @@ function othersUnderVacuum(shop: Shop, group: number): ChamberRun[] {
 }
 
 function pressureOf(shop: Shop, chamber: ChamberRun): number {
-  return valueOf(groupOf(shop, chamber), chamber.unit, GAS) + unitOf(shop, chamber).drying.vapourPressure;
+  return stateValue(groupOf(shop, chamber), chamber.unit, GAS) + unitOf(shop, chamber).drying.vapourPressure;
 }
 
 /** Common pressure after valves between chambers are opened: Σ V·p / Σ V [Pa]. */
@@ -89,7 +89,11 @@ export function startPumpDown(shop: Shop, group: number): PlantProblem | null {
   for (const chamber of newcomers) enterPhase(shop, chamber, 'pumpDown');
   const plan = preparePumpDown(shop, group, newcomers);
   switchOn(shop, pump);
-  const outcome = shop.pumpDowns(plan.chambers.map((chamber) => chamber.spec), plan.pump, plan.pressure);
+  const outcome = shop.pumpDowns(
+    plan.chambers.map((chamber) => chamber.spec),
+    plan.pump,
+    plan.pressure,
+  );
   if (outcome.kind === 'stalls') return cannotReach(plan, outcome);
   const gas = plan.chambers.map((chamber, i) => [chamber.index, outcome.gas[i] as number] as const);
   pushEvent(shop.queue, shop.now + outcome.duration, PRIORITY.pumpDownDone, { kind: 'pumpDownDone', group, gas });
@@ -139,7 +143,8 @@ export function endPumpDown(shop: Shop, group: number, gas: readonly (readonly [
   for (const chamber of othersUnderVacuum(shop, group)) unitOf(shop, chamber).valveOpen = true;
   pump.busy = false;
   pump.members = [];
-  if (pump.waiting.length > 0) pushEvent(shop.queue, shop.now, PRIORITY.startPumpDown, { kind: 'startPumpDown', group });
+  if (pump.waiting.length > 0)
+    pushEvent(shop.queue, shop.now, PRIORITY.startPumpDown, { kind: 'startPumpDown', group });
 }
 
 /** Vents a finished chamber; the pump stops when nobody needs it any more. */

@@ -44,7 +44,12 @@ function stalledLoad(shop: Shop): PlantProblem | null {
     if (shop.now - chamber.phaseSince < STALLED) continue;
     const unit = shop.groups[chamber.group]?.group.units[chamber.unit];
     const productId = chamber.current?.load.product.id ?? '';
-    return { kind: 'dryingStalls', productId, chamber: chamber.spec.chamber.name, reason: unit?.drying.limit ?? 'desorption' };
+    return {
+      kind: 'dryingStalls',
+      productId,
+      chamber: chamber.spec.chamber.name,
+      reason: unit?.drying.limit ?? 'desorption',
+    };
   }
   return null;
 }
@@ -74,7 +79,10 @@ function firstLoadSpacing(spec: ShopSpec): number {
  * Runs a shop over its warm-up and measured weeks: the continuous model of every pump group, interrupted by the events of
  * crew, freezer and pump-downs. Deterministic. A problem instead of a report when the shop cannot work as described.
  */
-export function simulateShop(spec: ShopSpec, control: StepControl = STANDARD_CONTROL): Result<PlantReport, PlantProblem> {
+export function simulateShop(
+  spec: ShopSpec,
+  control: StepControl = STANDARD_CONTROL,
+): Result<PlantReport, PlantProblem> {
   const prepared = prepareLoads(spec);
   if (!prepared.ok) return prepared;
   const shop = openShop(spec, prepared.value, firstLoadSpacing(spec), control);

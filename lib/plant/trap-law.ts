@@ -1,6 +1,6 @@
 import { GAS_CONSTANT, WATER_MOLAR_MASS } from '../physics/constants.ts';
-import { type IceVapour, iceVapour } from '../physics/ice-pressure.ts';
 import { sublimationHeat } from '../physics/ice-latent-heat.ts';
+import { type IceVapour, iceVapour } from '../physics/ice-pressure.ts';
 import type { RefrigerationPoint, TrapSpec } from './types.ts';
 
 /** Heat capacity of water vapour at low pressure [J/(kg·K)]: 4·R/M, the ideal gas of rigid bent molecules (1 % low at 0 °C). */

@@ -1,4 +1,13 @@
-import type { ChamberSpec, ChamberUnitSpec, CrewSpec, HoseSpec, MixShare, ProductSpec, PumpSpec, ShopSpec } from '../../lib/plant/types.ts';
+import type {
+  ChamberSpec,
+  ChamberUnitSpec,
+  CrewSpec,
+  HoseSpec,
+  MixShare,
+  ProductSpec,
+  PumpSpec,
+  ShopSpec,
+} from '../../lib/plant/types.ts';
 
 /** An invented mid-size chamber; the numbers are the defaults of the register. */
 export const CHAMBER: ChamberSpec = {
@@ -12,7 +21,7 @@ export const CHAMBER: ChamberSpec = {
   heaterPower: 2000,
   shelfLimit: 338.15,
   pressureCeiling: 86.66,
-  heat: { contact: 6, pressureSlope: 0.1, pressureDamping: 0.01, radiation: 4 },
+  heat: { contact: 8, pressureSlope: 0.05, pressureDamping: 0.01, radiation: 4 },
   trap: {
     area: 1.2,
     capacity: 16,
@@ -65,13 +74,13 @@ export const FRUIT: ProductSpec = {
   unfreezable: 0.3,
   load: 8,
   bulkDensity: 550,
-  faceShare: 0.6,
+  faceShare: 0.75,
   pieceThickness: 0.008,
   initialFreezing: 272.35,
   loadingTemperature: 255.15,
   preFrozen: true,
   driedConductivity: 0.045,
-  driedConductivitySlope: 1.5e-4,
+  driedConductivitySlope: 5e-5,
   permeability: 2e-8,
   surfaceResistance: 2e4,
   frozenLimit: 259.15,

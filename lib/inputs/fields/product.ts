@@ -221,7 +221,7 @@ export const PRODUCT_FIELDS = [
     group: 'Drying',
     dimension: 'conductivitySlope',
     unit: 'W/(m·K·Pa)',
-    value: 0.00015,
+    value: 0.00005,
     origin: 'guess',
     min: 0,
     max: 0.01,

@@ -24,8 +24,18 @@ function costOutput(name: CostPart, label: string, meaning: string, formula: str
 
 /** What a batch costs and what is left of it. */
 export const COST_OUTPUTS: readonly OutputField[] = [
-  costOutput('materials', 'Ingredients', 'Food that goes into an average batch.', 'wet load ÷ (1 − trim loss) × price of ingredients'),
-  costOutput('packaging', 'Packaging', 'Bags, labels and oxygen absorbers of an average batch.', 'saleable kilograms × packaging per kilogram'),
+  costOutput(
+    'materials',
+    'Ingredients',
+    'Food that goes into an average batch.',
+    'wet load ÷ (1 − trim loss) × price of ingredients',
+  ),
+  costOutput(
+    'packaging',
+    'Packaging',
+    'Bags, labels and oxygen absorbers of an average batch.',
+    'saleable kilograms × packaging per kilogram',
+  ),
   costOutput(
     'electricity',
     'Electricity',
@@ -38,7 +48,12 @@ export const COST_OUTPUTS: readonly OutputField[] = [
     'Pump oil, filters and rebuilds of an average batch.',
     '(oil changes by hours or by swallowed water, whichever comes first + rebuilds by hours) per week ÷ batches per week',
   ),
-  costOutput('labour', 'Labour', 'Paid work of an average batch.', 'paid hours per week × wage with on-costs ÷ batches per week'),
+  costOutput(
+    'labour',
+    'Labour',
+    'Paid work of an average batch.',
+    'paid hours per week × wage with on-costs ÷ batches per week',
+  ),
   costOutput('other', 'Other', 'Liners, cleaning supplies and the like.', 'other cost per batch'),
   {
     id: 'cost.total',

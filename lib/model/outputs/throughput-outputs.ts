@@ -38,7 +38,8 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     group: 'throughput',
     dimension: 'time',
     meaning: 'From the start of loading until the chamber is clean again, waiting included.',
-    formula: 'mean over the batches of loading + freezing + waiting + pump-down + drying + holding + unloading + defrosting + cleaning',
+    formula:
+      'mean over the batches of loading + freezing + waiting + pump-down + drying + holding + unloading + defrosting + cleaning',
     needs: [],
     read: (result) => result.plant.cycleTime,
   },

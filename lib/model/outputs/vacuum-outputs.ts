@@ -17,7 +17,9 @@ function sublimation(limits: LimitHours): number {
 
 /** Share of the hardest-pressed pump's vapour tolerance in use; null when no tolerance is known. */
 function toleranceUse(result: ScenarioResult): number | null {
-  const uses = result.plant.groups.flatMap((group) => (group.vapourTolerance > 0 ? [group.vapourLoadMean / group.vapourTolerance] : []));
+  const uses = result.plant.groups.flatMap((group) =>
+    group.vapourTolerance > 0 ? [group.vapourLoadMean / group.vapourTolerance] : [],
+  );
   return uses.length > 0 ? Math.max(...uses) : null;
 }
 
@@ -48,7 +50,8 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     label: 'Of what the pump can swallow',
     group: 'vacuum',
     dimension: 'fraction',
-    meaning: 'Mean vapour load against what the pump passes with gas ballast open; above 100 % water gathers in the oil.',
+    meaning:
+      'Mean vapour load against what the pump passes with gas ballast open; above 100 % water gathers in the oil.',
     formula: 'mean vapour load ÷ vapour tolerance, hardest-worked pump',
     needs: ['vapourLoadMean'],
     read: toleranceUse,
@@ -91,7 +94,8 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     label: 'Held back by the trap',
     group: 'vacuum',
     dimension: 'fraction',
-    meaning: 'Share of ice-drying time at the pressure ceiling with most of the pressure being vapour over the cold trap.',
+    meaning:
+      'Share of ice-drying time at the pressure ceiling with most of the pressure being vapour over the cold trap.',
     formula: 'time at the pressure ceiling with more vapour than gas ÷ ice-drying time',
     needs: [],
     read: ({ plant }) => {
@@ -114,7 +118,8 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     label: 'Pump hours a week',
     group: 'vacuum',
     dimension: 'time',
-    meaning: 'Running hours of all main pumps together; a shared pump runs from the first chamber that asks to the last.',
+    meaning:
+      'Running hours of all main pumps together; a shared pump runs from the first chamber that asks to the last.',
     formula: 'sum over the pumps of the time any of their chambers needs vacuum',
     needs: [],
     read: (result) => total(result, (group) => group.pumpTime),

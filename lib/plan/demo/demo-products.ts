@@ -33,11 +33,11 @@ const strawberries: Product = {
   initialFreezing: given(-0.8, '°C', 'handbook', { source: 'ashrae-foods' }),
   permeability: given(2e-8, 's', 'guess', { low: 1e-8, high: 4e-8 }),
   driedConductivity: given(0.045, 'W/(m·K)', 'guess', { low: 0.035, high: 0.055 }),
-  price: given(140, 'money/kg', 'measured', { low: 120, high: 150, note: 'Market stall and web shop' }),
+  price: given(112, 'money/kg', 'measured', { low: 98, high: 125, note: 'Market stall and web shop' }),
   wetCost: given(4.2, 'money/kg', 'quoted', { low: 3.8, high: 5.2 }),
   trimLoss: given(2, '%', 'measured'),
   packaging: given(12, 'money/kg', 'quoted'),
-  weeklyDemand: given(14, 'kg/week', 'guess', { low: 9, high: 18 }),
+  weeklyDemand: given(26, 'kg/week', 'guess', { low: 14, high: 34 }),
   growth: given(5, '%/year', 'guess', { low: 0, high: 10 }),
 };
 
@@ -60,11 +60,11 @@ const sweetcorn: Product = {
     high: -8,
     note: 'From memory: collapse between -8 and -15 °C',
   }),
-  price: given(62, 'money/kg', 'measured', { low: 54, high: 68 }),
+  price: given(50, 'money/kg', 'measured', { low: 44, high: 56 }),
   wetCost: given(2.4, 'money/kg', 'quoted', { low: 2, high: 3.1 }),
   trimLoss: given(4, '%', 'measured'),
   packaging: given(8, 'money/kg', 'quoted'),
-  weeklyDemand: given(18, 'kg/week', 'guess', { low: 10, high: 24 }),
+  weeklyDemand: given(34, 'kg/week', 'guess', { low: 18, high: 44 }),
   growth: given(3, '%/year', 'guess'),
 };
 
@@ -82,11 +82,11 @@ const soup: Product = {
   loadingTemperature: given(8, '°C', 'measured', { note: 'Cooled in the refrigerator, then frozen in its trays' }),
   initialFreezing: given(-1.2, '°C', 'guess'),
   permeability: given(1.5e-8, 's', 'guess', { low: 8e-9, high: 3e-8 }),
-  price: given(92, 'money/kg', 'measured', { low: 80, high: 100 }),
+  price: given(74, 'money/kg', 'measured', { low: 64, high: 82 }),
   wetCost: given(4.8, 'money/kg', 'measured', { low: 4.2, high: 5.8 }),
   trimLoss: given(1, '%', 'measured'),
   packaging: given(11, 'money/kg', 'quoted'),
-  weeklyDemand: given(16, 'kg/week', 'guess', { low: 10, high: 22 }),
+  weeklyDemand: given(30, 'kg/week', 'guess', { low: 16, high: 40 }),
   growth: given(4, '%/year', 'guess'),
 };
 
@@ -106,12 +106,12 @@ const candy: Product = {
   shelfSecondary: given(60, '°C', 'measured'),
   equilibriumMoisture: given(0.015, 'kg/kg', 'guess'),
   targetMoisture: given(0.03, 'kg/kg', 'guess', { low: 0.025, high: 0.035 }),
-  price: given(44, 'money/kg', 'measured', { low: 34, high: 48 }),
+  price: given(35, 'money/kg', 'measured', { low: 29, high: 40 }),
   wetCost: given(7.5, 'money/kg', 'quoted', { low: 7, high: 9 }),
   trimLoss: given(0, '%', 'measured'),
   saleableYield: given(94, '%', 'measured', { note: 'Pieces that burst or stick are given away' }),
   packaging: given(9, 'money/kg', 'quoted'),
-  weeklyDemand: given(75, 'kg/week', 'guess', { low: 35, high: 100 }),
+  weeklyDemand: given(110, 'kg/week', 'guess', { low: 60, high: 150 }),
   growth: given(-3, '%/year', 'guess', { low: -15, high: 5 }),
 };
 

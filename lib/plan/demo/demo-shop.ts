@@ -15,7 +15,7 @@ export const DEMO_SITE: Site = {
   demandCharge: given(9, 'money/kW', 'measured', { note: "Last year's bills" }),
   electricityFixed: given(35, 'money/month', 'measured', { note: "Last year's bills" }),
   supplyCurrent: given(125, 'A', 'measured'),
-  rentAndFixed: given(1450, 'money/month', 'measured'),
+  rentAndFixed: given(1150, 'money/month', 'measured'),
   electricalPerChamber: given(850, 'money', 'quoted', { low: 700, high: 1400 }),
   manifoldPerChamber: given(280, 'money', 'guess', { low: 200, high: 450 }),
 };
