@@ -11,8 +11,28 @@ import {
   tryStep,
 } from './group-step.ts';
 import { limitCode } from './limit-codes.ts';
-import { type LoadLaw, waterInLoad } from './load-law.ts';
-import { type StepLog, stepLog, truncateLog } from './step-log.ts';
+import type { LoadLaw } from './load-law.ts';
+import {
+  appendStep,
+  LOG_DRIED,
+  LOG_END,
+  LOG_GAS,
+  LOG_HEAD,
+  LOG_HEAT,
+  LOG_HOSE,
+  LOG_LIMIT,
+  LOG_LOST,
+  LOG_MANIFOLD,
+  LOG_PRESSURE,
+  LOG_PUMPED,
+  LOG_SIZE,
+  LOG_START,
+  LOG_VAPOUR,
+  type StepLog,
+  stepCount,
+  stepLog,
+  truncateLog,
+} from './step-log.ts';
 
 /** How finely a group is integrated. */
 export interface StepControl {
@@ -164,33 +184,39 @@ function snapFinished(run: GroupRun): void {
   }
 }
 
+/** Water a chamber's load gives off over the step [kg]. */
+function waterLost(run: GroupRun, load: LoadLaw, at: number): number {
+  const { state } = run.group;
+  const { next } = run.work;
+  const dried = (next[at + DRIED] as number) - (state[at + DRIED] as number);
+  const moisture = (state[at + MOISTURE] as number) - (next[at + MOISTURE] as number);
+  return load.ice * dried + load.dryMatter * moisture;
+}
+
+function logChamber(run: GroupRun, i: number, to: number): void {
+  const { group, work, log } = run;
+  const { load } = group.units[i] as ChamberUnit;
+  const at = i * STATE_SIZE;
+  const chamber = work.first.chambers[i] as ChamberRates;
+  const open = work.first.ports[i]?.open ?? false;
+  log.values[to + LOG_LOST] = load ? waterLost(run, load, at) : 0;
+  log.values[to + LOG_PUMPED] = (work.next[at + PUMPED] as number) - (group.state[at + PUMPED] as number);
+  log.values[to + LOG_HEAT] = (work.next[at + HEAT] as number) - (group.state[at + HEAT] as number);
+  log.values[to + LOG_PRESSURE] = chamber.pressure;
+  log.values[to + LOG_GAS] = chamber.gas;
+  log.values[to + LOG_LIMIT] = run.limits[i] as number;
+  log.values[to + LOG_DRIED] = group.state[at + DRIED] as number;
+  log.values[to + LOG_HOSE] = open ? (chamber.pressure - work.first.manifold) / chamber.pressure : 0;
+}
+
 function logStep(run: GroupRun, length: number): void {
   const { group, work, log } = run;
-  const { values } = log;
-  values.push(group.time, group.time + length, work.first.manifold, work.first.vapourLoad);
-  for (let i = 0; i < group.units.length; i += 1) {
-    const unit = group.units[i] as ChamberUnit;
-    const at = i * STATE_SIZE;
-    const chamber = work.first.chambers[i] as ChamberRates;
-    const pumped = (work.next[at + PUMPED] as number) - (group.state[at + PUMPED] as number);
-    const heat = (work.next[at + HEAT] as number) - (group.state[at + HEAT] as number);
-    const lost = unit.load
-      ? waterInLoad(unit.load, group.state[at + DRIED] as number, group.state[at + MOISTURE] as number) -
-        waterInLoad(unit.load, work.next[at + DRIED] as number, work.next[at + MOISTURE] as number)
-      : 0;
-    const open = work.first.ports[i]?.open ?? false;
-    const hose = open ? (chamber.pressure - work.first.manifold) / chamber.pressure : 0;
-    values.push(
-      lost,
-      pumped,
-      heat,
-      chamber.pressure,
-      chamber.gas,
-      run.limits[i] as number,
-      group.state[at + DRIED] as number,
-      hose,
-    );
-  }
+  const at = appendStep(log);
+  log.values[at + LOG_START] = group.time;
+  log.values[at + LOG_END] = group.time + length;
+  log.values[at + LOG_MANIFOLD] = work.first.manifold;
+  log.values[at + LOG_VAPOUR] = work.first.vapourLoad;
+  for (let i = 0; i < group.units.length; i += 1) logChamber(run, i, at + LOG_HEAD + i * LOG_SIZE);
 }
 
 /** The parabola misses by the cube of the step; two more tries bring the end of the stage onto the mark. */
@@ -217,7 +243,7 @@ function limitOf(unit: ChamberUnit): number {
 function rememberState(run: GroupRun): void {
   const state = run.spare.pop() ?? new Float64Array(run.group.state.length);
   state.set(run.group.state);
-  run.past.push({ time: run.group.time, state, steps: run.log.values.length / run.log.stride });
+  run.past.push({ time: run.group.time, state, steps: stepCount(run.log) });
 }
 
 function takeStep(run: GroupRun, until: number): void {

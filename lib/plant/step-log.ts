@@ -19,15 +19,32 @@ export const LOG_HEAD = 4;
 /** Every accepted step of a group, flat: LOG_HEAD values of the step, then LOG_SIZE values for each chamber. */
 export interface StepLog {
   readonly stride: number;
-  readonly values: number[];
+  /** Room for steps; only the first `steps`·`stride` values count. */
+  values: Float64Array;
+  steps: number;
 }
 
+const FIRST_ROOM = 512;
+
 export function stepLog(chambers: number): StepLog {
-  return { stride: LOG_HEAD + chambers * LOG_SIZE, values: [] };
+  const stride = LOG_HEAD + chambers * LOG_SIZE;
+  return { stride, values: new Float64Array(FIRST_ROOM * stride), steps: 0 };
 }
 
 export function stepCount(log: StepLog): number {
-  return log.values.length / log.stride;
+  return log.steps;
+}
+
+/** Makes room for one step more and returns where its values begin. */
+export function appendStep(log: StepLog): number {
+  const at = log.steps * log.stride;
+  if (at === log.values.length) {
+    const larger = new Float64Array(2 * log.values.length);
+    larger.set(log.values);
+    log.values = larger;
+  }
+  log.steps += 1;
+  return at;
 }
 
 export function stepValue(log: StepLog, step: number, place: number): number {
@@ -40,5 +57,5 @@ export function chamberValue(log: StepLog, step: number, chamber: number, place:
 
 /** Forgets every step after the first `count`. */
 export function truncateLog(log: StepLog, count: number): void {
-  log.values.length = count * log.stride;
+  log.steps = count;
 }
