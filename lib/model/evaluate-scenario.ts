@@ -72,18 +72,23 @@ function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: Scen
   };
 }
 
+/** The week of today's shop, for callers that evaluate many scenarios of one plan and want it worked out once. */
+export function todayWeek(plan: Plan): Result<ScenarioWeek, readonly Finding[]> {
+  return scenarioWeek(plan, todayOf(plan));
+}
+
 /**
  * Everything about one scenario of a checked plan: its week, its cost, its capital and what it brings against today. The one
  * place where plant, cost and finance meet. Deterministic; does not depend on which scenarios were evaluated before.
+ * @param today the week of today's shop, when it is known already
  * @throws RangeError when the plan has no scenario of that id
  */
-export function evaluateScenario(plan: Plan, scenarioId: string): ScenarioOutcome {
+export function evaluateScenario(plan: Plan, scenarioId: string, today = todayWeek(plan)): ScenarioOutcome {
   const scenario = findById(plan.scenarios, scenarioId, 'scenario');
   const { name } = scenario;
   const late = purchaseTooLate(plan, scenario);
   if (late.length > 0) return { kind: 'refused', scenarioId, name, findings: late };
   const first = todayOf(plan);
-  const today = scenarioWeek(plan, first);
   if (!today.ok) {
     return { kind: 'refused', scenarioId, name, findings: first === scenario ? today.error : todayFailed(today.error) };
   }

@@ -1,6 +1,6 @@
 import { GAS_CONSTANT } from '../physics/constants.ts';
 import { desorptionRate } from '../physics/desorption.ts';
-import { sublimationHeat } from '../physics/ice-latent-heat.ts';
+import { fastSublimationHeat } from '../physics/ice-fast.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
 import { dryingRate } from './drying-rate.ts';
 import { DRIED, iceOnTrap, MOISTURE } from './group-state.ts';
@@ -47,7 +47,7 @@ const vapour: TrapVapour = { pressure: 0, slope: 0, load: 0 };
 
 /** Heat to free a kilogram of bound water [J/kg]: taken as the heat of sublimation, which covers evaporation and binding. */
 function desorptionHeat(temperature: number): number {
-  return sublimationHeat(Math.min(273.15, temperature));
+  return fastSublimationHeat(Math.min(273.15, temperature));
 }
 
 /** Resistance between shelf and the mean of a dried load [m²·K/W]: film + a third of the bed, as for a slab heated from one face. */

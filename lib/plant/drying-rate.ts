@@ -1,6 +1,7 @@
 import { TRIPLE_PRESSURE, TRIPLE_TEMPERATURE } from '../physics/constants.ts';
+import { fastIceFront, fastSublimationHeat } from '../physics/ice-fast.ts';
 import { sublimationHeat } from '../physics/ice-latent-heat.ts';
-import { type IceFront, iceFront } from '../physics/ice-temperature.ts';
+import type { IceFront } from '../physics/ice-temperature.ts';
 import type { LoadLaw } from './load-law.ts';
 import type { DryingLimit } from './report-types.ts';
 import { type TrapLaw, type TrapVapour, trapVapour } from './trap-law.ts';
@@ -83,8 +84,8 @@ const now = { thickness: 0, resistance: 0, frozenLayer: 0, iceOnTrap: 0, gas: 0 
 /** Ice temperature at the sublimation front; above the triple point the ice curve goes on as a straight line. */
 function setFront(pressure: number, slope: number): void {
   const capped = Math.min(pressure, TRIPLE_PRESSURE);
-  iceFront(capped, front);
-  trial.latent = sublimationHeat(front.temperature);
+  fastIceFront(capped, front);
+  trial.latent = fastSublimationHeat(front.temperature);
   trial.ice = front.temperature + (pressure - capped) / front.slope;
   trial.iceSlope = slope / front.slope;
 }

@@ -1,6 +1,7 @@
 import { GAS_CONSTANT, WATER_MOLAR_MASS } from '../physics/constants.ts';
+import { fastIceVapour } from '../physics/ice-fast.ts';
 import { sublimationHeat } from '../physics/ice-latent-heat.ts';
-import { type IceVapour, iceVapour } from '../physics/ice-pressure.ts';
+import type { IceVapour } from '../physics/ice-pressure.ts';
 import type { RefrigerationPoint, TrapSpec } from './types.ts';
 
 /** Heat capacity of water vapour at low pressure [J/(kg·K)]: 4·R/M, the ideal gas of rigid bent molecules (1 % low at 0 °C). */
@@ -59,7 +60,7 @@ export function trapVapour(trap: TrapLaw, flow: number, ice: number, out: TrapVa
   const iceResistance = ice / (spec.iceDensity * spec.area * spec.area * spec.iceConductivity);
   const temperature = low.temperature + evaporatorSlope * (load - low.load) + load * iceResistance;
   const capped = Math.min(temperature, TRIPLE_POINT);
-  iceVapour(capped, surface);
+  fastIceVapour(capped, surface);
   out.load = load;
   out.pressure = surface.pressure + surface.slope * (temperature - capped) + flow / spec.vapourConductance;
   out.slope = surface.slope * (evaporatorSlope + iceResistance) * trap.heatPerMass + 1 / spec.vapourConductance;
