@@ -2,14 +2,19 @@
 
 import { Bar, BarChart, CartesianGrid, ResponsiveContainer, Tooltip, XAxis, YAxis } from 'recharts';
 import type { CostPart } from '../../lib/model/scenario-result.ts';
-import { type BatchCostRow, COST_PART_LABELS, COST_PARTS } from '../../lib/views/batch-cost-view.ts';
+import {
+  type BatchCostRow,
+  type BatchCostView,
+  COST_PART_LABELS,
+  COST_PARTS,
+} from '../../lib/views/batch-cost-view.ts';
 import { axisMoney, quantityWithUnit, type ShownAs } from '../../lib/views/format-quantity.ts';
 import { AXIS, CHART_MARGIN } from './chart-look.ts';
 import { ChartTooltip } from './chart-tooltip.tsx';
 import { COST_PART_COLOURS } from './cost-part-colours.ts';
 
 interface Props {
-  readonly rows: readonly BatchCostRow[];
+  readonly view: BatchCostView;
   readonly shown: ShownAs;
   readonly title: string;
   readonly description: string;
@@ -27,12 +32,19 @@ function CostCard({ row, shown }: { readonly row: BatchCostRow | undefined; read
 }
 
 /** What an average batch costs, scenario by scenario, stacked by part. */
-export function BatchCostChart({ rows, shown, title, description }: Props) {
+export function BatchCostChart({ view, shown, title, description }: Props) {
+  const { rows, ticks } = view;
   return (
     <ResponsiveContainer width="100%" height={56 + rows.length * 34}>
       <BarChart layout="vertical" data={rows as BatchCostRow[]} margin={CHART_MARGIN} title={title} desc={description}>
         <CartesianGrid horizontal={false} stroke="var(--line)" />
-        <XAxis {...AXIS} type="number" tickFormatter={(value: number) => axisMoney(value, shown)} />
+        <XAxis
+          {...AXIS}
+          type="number"
+          ticks={ticks as number[]}
+          domain={[0, ticks.at(-1) ?? 1]}
+          tickFormatter={(value: number) => axisMoney(value, shown)}
+        />
         <YAxis {...AXIS} type="category" dataKey="name" width={124} />
         <Tooltip
           isAnimationActive={false}

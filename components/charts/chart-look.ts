@@ -1,5 +1,5 @@
 /** Space around a plot; the axes bring their own. */
-export const CHART_MARGIN = { top: 12, right: 12, bottom: 4, left: 0 } as const;
+export const CHART_MARGIN = { top: 12, right: 20, bottom: 4, left: 0 } as const;
 
 /** Axes without a line of their own: the grid and the marks are enough. */
 export const AXIS = {
@@ -7,3 +7,8 @@ export const AXIS = {
   tickLine: false,
   tick: { fill: 'var(--ink-soft)', fontSize: 12 },
 } as const;
+
+/** The words under an axis. */
+export function axisName(value: string) {
+  return { value, position: 'insideBottom', fill: 'var(--ink-soft)', fontSize: 12 } as const;
+}

@@ -3,7 +3,7 @@
 import { CartesianGrid, Line, LineChart, ReferenceLine, ResponsiveContainer, Tooltip, XAxis, YAxis } from 'recharts';
 import { formatSensible, NONE } from '../../lib/views/format-number.ts';
 import type { KneeRow, KneeView } from '../../lib/views/knee-view.ts';
-import { AXIS, CHART_MARGIN } from './chart-look.ts';
+import { AXIS, axisName, CHART_MARGIN } from './chart-look.ts';
 import { ChartTooltip } from './chart-tooltip.tsx';
 
 interface Props {
@@ -35,7 +35,13 @@ export function KneeChart({ view, title, description }: Props) {
     <ResponsiveContainer width="100%" height={260}>
       <LineChart data={rows as KneeRow[]} margin={CHART_MARGIN} title={title} desc={description}>
         <CartesianGrid vertical={false} stroke="var(--line)" />
-        <XAxis {...AXIS} dataKey="chambers" padding={{ left: 16, right: 16 }} />
+        <XAxis
+          {...AXIS}
+          dataKey="chambers"
+          padding={{ left: 16, right: 16 }}
+          height={42}
+          label={axisName('chambers')}
+        />
         <YAxis {...AXIS} width={44} ticks={ticks as number[]} domain={[0, ticks.at(-1) ?? 1]} />
         <Tooltip
           isAnimationActive={false}

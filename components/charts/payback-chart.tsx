@@ -13,7 +13,7 @@ import {
 } from 'recharts';
 import { axisMoney, quantityWithUnit, type ShownAs } from '../../lib/views/format-quantity.ts';
 import type { PaybackLine, PaybackRow, PaybackView } from '../../lib/views/payback-view.ts';
-import { AXIS, CHART_MARGIN } from './chart-look.ts';
+import { AXIS, axisName, CHART_MARGIN } from './chart-look.ts';
 import { ChartTooltip } from './chart-tooltip.tsx';
 import { seriesColour } from './series-colour.ts';
 
@@ -50,7 +50,15 @@ export function PaybackChart({ view, currentId, shown, title, description }: Pro
     <ResponsiveContainer width="100%" height={300}>
       <LineChart data={rows as PaybackRow[]} margin={CHART_MARGIN} title={title} desc={description}>
         <CartesianGrid vertical={false} stroke="var(--line)" />
-        <XAxis {...AXIS} dataKey="month" type="number" domain={[0, months]} ticks={yearTicks(rows)} />
+        <XAxis
+          {...AXIS}
+          dataKey="month"
+          type="number"
+          domain={[0, months]}
+          ticks={yearTicks(rows)}
+          height={42}
+          label={axisName('months from now')}
+        />
         <YAxis
           {...AXIS}
           width={56}

@@ -12,6 +12,10 @@ export function WeekHatches() {
         <rect className={styles.hatchGround} width={4} height={4} />
         <line className={styles.hatchPump} x1={0} x2={0} y1={0} y2={4} />
       </pattern>
+      <pattern id="hatch-freezer" width={4} height={4} patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+        <rect className={styles.hatchGround} width={4} height={4} />
+        <line className={styles.hatchFreezer} x1={0} x2={0} y1={0} y2={4} />
+      </pattern>
     </defs>
   );
 }

@@ -35,12 +35,7 @@ export function BatchCostFigure({ views, currentId, shown, isStale }: Props) {
       stale={isStale}
       tools={tools}
     >
-      <BatchCostChart
-        rows={view.rows}
-        shown={shown}
-        title={view.finding}
-        description="Running cost per batch by part."
-      />
+      <BatchCostChart view={view} shown={shown} title={view.finding} description="Running cost per batch by part." />
     </FigureFrame>
   );
 }

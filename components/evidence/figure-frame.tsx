@@ -12,13 +12,15 @@ interface Props {
   /** Shown greyed because the figures belong to an earlier state of the plan. */
   readonly stale: boolean;
   readonly wide?: boolean;
-  /** Controls and legend above the chart. */
+  /** Legend above the chart. */
   readonly tools?: ReactNode;
+  /** Controls beside the name. */
+  readonly corner?: ReactNode;
   readonly children: ReactNode;
 }
 
 /** A chart with the finding as its title, the finding's words under it, and its figures as a table. */
-export function FigureFrame({ name, finding, summary, table, stale, wide = false, tools, children }: Props) {
+export function FigureFrame({ name, finding, summary, table, stale, wide = false, tools, corner, children }: Props) {
   const titleId = useId();
   return (
     <figure
@@ -28,7 +30,10 @@ export function FigureFrame({ name, finding, summary, table, stale, wide = false
       data-stale={stale}
     >
       <figcaption className={styles.caption}>
-        <p className={styles.name}>{name}</p>
+        <div className={styles.top}>
+          <p className={styles.name}>{name}</p>
+          {corner}
+        </div>
         <h3 id={titleId} className={styles.finding}>
           {finding}
         </h3>

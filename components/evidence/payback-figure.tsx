@@ -27,20 +27,17 @@ export function PaybackFigure({ views, currentId, selectedIds, shown, isStale }:
   const chosen = scope === 'all' ? views : views.filter((view) => selectedIds.includes(view.id));
   const view = paybackView(chosen, currentId, shown);
   const tools = (
-    <div className={styles.tools}>
-      <ul className={styles.legend}>
-        {view.lines.map((line) => (
-          <li key={line.scenarioId} data-current={line.scenarioId === currentId}>
-            <span className={styles.swatch} style={{ background: seriesColour(line.place) }} />
-            {line.name}
-            <span className={styles.aside}>
-              {line.paybackMonth === null ? 'no payback' : `month ${paybackMonthNumber(line.paybackMonth)}`}
-            </span>
-          </li>
-        ))}
-      </ul>
-      <ChoiceBar label="Which scenarios are drawn" options={SCOPES} value={scope} onChange={setScope} />
-    </div>
+    <ul className={styles.legend}>
+      {view.lines.map((line) => (
+        <li key={line.scenarioId} data-current={line.scenarioId === currentId}>
+          <span className={styles.swatch} style={{ background: seriesColour(line.place) }} />
+          {line.name}
+          <span className={styles.aside}>
+            {line.paybackMonth === null ? 'no payback' : `month ${paybackMonthNumber(line.paybackMonth)}`}
+          </span>
+        </li>
+      ))}
+    </ul>
   );
   return (
     <FigureFrame
@@ -50,6 +47,7 @@ export function PaybackFigure({ views, currentId, selectedIds, shown, isStale }:
       table={view.table}
       stale={isStale}
       tools={tools}
+      corner={<ChoiceBar label="Which scenarios are drawn" options={SCOPES} value={scope} onChange={setScope} />}
     >
       <PaybackChart
         view={view}

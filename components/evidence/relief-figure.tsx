@@ -40,14 +40,10 @@ function ReliefRowView({ row, most }: RowProps) {
   return (
     <>
       <span>{row.label}</span>
-      <span className={styles.meter}>
-        <meter className={styles.use} min={0} max={1} value={row.utilisation ?? 0} />
-        <span>{row.utilisationText}</span>
-      </span>
-      <span className={styles.meter}>
-        <meter className={styles.gain} min={0} max={most} value={row.gain ?? 0} />
-        <span>{row.gainText}</span>
-      </span>
+      <meter className={styles.use} min={0} max={1} value={row.utilisation ?? 0} />
+      <span className={styles.value}>{row.utilisationText}</span>
+      <meter className={styles.gain} min={0} max={most} value={row.gain ?? 0} />
+      <span className={styles.value}>{row.gainText}</span>
     </>
   );
 }

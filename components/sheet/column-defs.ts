@@ -119,6 +119,11 @@ function defOf(column: SheetColumn, layout: SheetLayout): ColDef<ScenarioRow, st
   return column.kind === 'entry' ? entryDef(column) : outputDef(column);
 }
 
+/** Ids of groups must differ from those of columns. */
+export function groupIdOf(group: SheetGroup | 'name'): string {
+  return `group:${group}`;
+}
+
 /** The grid's definitions for the sheet's columns, group by group; the name stands before the groups. */
 export function columnDefs(columns: readonly SheetColumn[], layout: SheetLayout): ColGroupDef<ScenarioRow>[] {
   const groups = new Map<SheetGroup | 'name', SheetColumn[]>();
@@ -127,7 +132,7 @@ export function columnDefs(columns: readonly SheetColumn[], layout: SheetLayout)
     groups.set(group, [...(groups.get(group) ?? []), column]);
   }
   return [...groups].map(([group, members]) => ({
-    groupId: group,
+    groupId: groupIdOf(group),
     headerName: group === 'name' ? '' : GROUP_LABELS[group],
     headerClass: styles.groupHead,
     children: members.map((column) => defOf(column, layout)),

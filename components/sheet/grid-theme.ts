@@ -25,7 +25,8 @@ export const GRID_THEME = themeQuartz.withParams({
   fontFamily: 'inherit',
   fontSize: 14,
   focusShadow: 'none',
-  headerHeight: 56,
-  rowHeight: 38,
+  headerHeight: 70,
+  headerColumnResizeHandleColor: 'transparent',
+  rowHeight: 40,
   inputFocusBorder: false,
 });

@@ -37,6 +37,8 @@ interface Props {
   readonly columns: readonly SheetColumn[];
   readonly entries: readonly EntryColumn[];
   readonly currentId: string;
+  /** Show every column, or only the main ones of each group. */
+  readonly isWhole: boolean;
   /** Told which cell is focused, and what is being typed. */
   readonly onFocus: (cell: { readonly scenarioId: string; readonly columnId: string }) => void;
   readonly onTyping: (cell: TypedCell | null) => void;
@@ -53,7 +55,7 @@ function useStableColumns(columns: readonly SheetColumn[]): readonly SheetColumn
 }
 
 /** The sheet: one row for each scenario. It only draws and reports gestures; the plan changes elsewhere. */
-export function ScenarioSheet({ rows, columns, entries, currentId, onFocus, onTyping }: Props) {
+export function ScenarioSheet({ rows, columns, entries, currentId, isWhole, onFocus, onTyping }: Props) {
   const [box, width] = useElementWidth<HTMLDivElement>();
   const grid = useRef<GridApi<ScenarioRow> | null>(null);
   const isStretching = useRef(false);
@@ -155,6 +157,10 @@ export function ScenarioSheet({ rows, columns, entries, currentId, onFocus, onTy
     grid.current?.refreshCells({ suppressFlash: true });
   }, [currentId]);
 
+  useEffect(() => {
+    grid.current?.setColumnGroupState(defs.map(({ groupId = '' }) => ({ groupId, open: isWhole })));
+  }, [isWhole, defs]);
+
   const order = rows.map((row) => row.id).join();
   // Rows that were added, moved or brought back take the focus with them.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the rule is about the order of the rows
@@ -197,6 +203,9 @@ export function ScenarioSheet({ rows, columns, entries, currentId, onFocus, onTy
           suppressColumnVirtualisation
           ensureDomOrder
           suppressDragLeaveHidesColumns
+          scrollbarWidth={10}
+          alwaysShowHorizontalScroll
+          groupHeaderHeight={34}
           domLayout={rows.length > ROWS_SHOWN ? 'normal' : 'autoHeight'}
           onGridReady={(event: GridReadyEvent<ScenarioRow>) => {
             grid.current = event.api;

@@ -10,8 +10,13 @@ import { usePlanner } from '../state/use-planner.ts';
 import { SignButton } from '../ui/sign-button.tsx';
 import styles from './sheet-toolbar.module.css';
 
-/** Adds, copies, removes and moves rows; each is one step of the history. */
-export function SheetToolbar() {
+interface Props {
+  readonly isWhole: boolean;
+  readonly onWhole: (isWhole: boolean) => void;
+}
+
+/** Adds, copies, removes and moves rows; each is one step of the history. And shows more columns or fewer. */
+export function SheetToolbar({ isWhole, onWhole }: Props) {
   const planner = getPlanner();
   const sheet = usePlanner((state) => state.sheet);
   const currentId = usePlanner((state) => state.currentId);
@@ -52,6 +57,10 @@ export function SheetToolbar() {
         disabled={!down}
         onPress={() => (down ? planner.rowGesture(down) : undefined)}
       />
+      <label className={styles.whole}>
+        <input type="checkbox" checked={isWhole} onChange={(event) => onWhole(event.target.checked)} />
+        All columns
+      </label>
     </div>
   );
 }

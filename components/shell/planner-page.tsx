@@ -51,6 +51,7 @@ export default function PlannerPage() {
   const isStarting = usePlanner((state) => state.keeping === 'starting');
   const [focused, setFocused] = useState<FocusedCell | null>(null);
   const [typed, setTyped] = useState<TypedCell | null>(null);
+  const [isWhole, setWhole] = useState(false);
   useHistoryKeys();
 
   const state = useMemo(() => presentState(sheet), [sheet]);
@@ -76,7 +77,7 @@ export default function PlannerPage() {
         <section className={styles.sheetPart} aria-labelledby="sheet-title">
           <div className={styles.sheetHead}>
             <h2 id="sheet-title">Scenarios</h2>
-            <SheetToolbar />
+            <SheetToolbar isWhole={isWhole} onWhole={setWhole} />
             <ProgressLine progress={desk.progress} />
           </div>
           <StatusLine />
@@ -85,6 +86,7 @@ export default function PlannerPage() {
             columns={columns}
             entries={entries}
             currentId={currentId}
+            isWhole={isWhole}
             onFocus={setFocused}
             onTyping={setTyped}
           />

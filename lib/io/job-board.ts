@@ -1,7 +1,7 @@
 /** A piece of work for one of several engines. Jobs with the same key are the same job. */
 export interface Job<Engine> {
   readonly key: string;
-  /** Slow jobs never take the last free engine, so that quick ones always find one soon. */
+  /** A slow job gives its engine up to a quick one that finds none free, and is begun again later. */
   readonly slow: boolean;
   readonly start: (engine: Engine) => Promise<unknown>;
 }
@@ -59,18 +59,24 @@ export function createJobBoard<Engine>(options: JobBoardOptions<Engine>): JobBoa
     seat.handle = null;
   }
 
-  function mayStart(job: Job<Engine>): boolean {
-    const slowRunning = seats.filter((seat) => seat.running?.slow).length;
-    return !job.slow || seats.length === 1 || slowRunning < seats.length - 1;
+  /** A free seat, or for a quick job one that a slow job has to leave; undefined when there is none. */
+  function seatFor(job: Job<Engine>): Seat<Engine> | undefined {
+    const free = seats.find((seat) => seat.running === null);
+    if (free || job.slow) return free;
+    const taken = seats.findLast((seat) => seat.running?.slow);
+    if (taken?.running) {
+      waiting = [...waiting, taken.running];
+      vacate(taken);
+    }
+    return taken;
   }
 
   function fill(): void {
-    for (const job of waiting) {
-      const free = seats.find((seat) => seat.running === null);
-      if (!free) return;
-      if (!mayStart(job)) continue;
+    for (const job of [...waiting].sort((a, b) => Number(a.slow) - Number(b.slow))) {
+      const seat = seatFor(job);
+      if (!seat) return;
       waiting = waiting.filter((other) => other !== job);
-      begin(free, job);
+      begin(seat, job);
     }
   }
 

@@ -1,4 +1,5 @@
 import type { CostPart, ScenarioCost } from '../model/scenario-result.ts';
+import { roundTicks } from './chart-scale.ts';
 import type { DataTable } from './data-table.ts';
 import { formatPercent } from './format-number.ts';
 import { quantityText, quantityWithUnit, type ShownAs } from './format-quantity.ts';
@@ -24,6 +25,8 @@ export interface BatchCostView {
   readonly finding: string;
   readonly summary: string;
   readonly rows: readonly BatchCostRow[];
+  /** Round marks of the money axis. */
+  readonly ticks: readonly number[];
   readonly table: DataTable;
 }
 
@@ -76,6 +79,7 @@ export function batchCostView(views: readonly ScenarioView[], currentId: string,
     finding: findingOf(current, shown),
     summary: summaryOf(current, shown),
     rows,
+    ticks: roundTicks(0, Math.max(0, ...rows.map((row) => row.total)), 5),
     table: tableOf(rows, shown),
   };
 }

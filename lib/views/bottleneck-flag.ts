@@ -1,7 +1,7 @@
 import type { Bottleneck, Resource, ResourceRelief } from '../insight/insight-types.ts';
 import type { DataTable } from './data-table.ts';
 import { formatOrdinal, formatPercent, NONE } from './format-number.ts';
-import { quantityText, type ShownAs, unitText } from './format-quantity.ts';
+import { quantityWithUnit, type ShownAs, unitText } from './format-quantity.ts';
 
 export const RESOURCE_LABELS: Readonly<Record<Resource, string>> = {
   chambers: 'Chambers',
@@ -73,16 +73,20 @@ export interface ReliefRow {
   readonly gainText: string;
 }
 
+/** A gain below this share is none. */
+const NOTHING = 0.0005;
+
 function rowOf(relief: ResourceRelief, shown: ShownAs): ReliefRow {
   const { resource, utilisation, gain, gainShare } = relief;
-  const share = gainShare === null ? '' : ` (${formatPercent(gainShare)})`;
+  const isNothing = gainShare !== null && Math.abs(gainShare) < NOTHING;
+  const share = gainShare === null || isNothing ? '' : ` (${formatPercent(gainShare)})`;
   return {
     resource,
     label: RESOURCE_LABELS[resource],
     utilisation,
     utilisationText: utilisation === null ? NONE : formatPercent(utilisation),
     gain,
-    gainText: gain === null ? NONE : `${quantityText(gain, 'money', shown)}${share}`,
+    gainText: gain === null ? NONE : isNothing ? 'nothing' : `${quantityWithUnit(gain, 'money', shown)}${share}`,
   };
 }
 
@@ -96,7 +100,10 @@ export interface ReliefView {
 }
 
 function findingOf(bottleneck: Bottleneck): string {
-  const { resource, gainShare } = bottleneck;
+  const { resource, gainShare, sharedPumpJams, lastChamberAdds } = bottleneck;
+  if (sharedPumpJams && lastChamberAdds !== null) {
+    return `The shared pump jams: the last chamber on it adds ${formatPercent(Math.max(0, lastChamberAdds))} of what it could`;
+  }
   if (resource === null) return 'Nothing in particular holds this set-up back';
   return `${HOLDING_BACK[resource]} it back: a quarter more would bring ${formatPercent(gainShare)}`;
 }

@@ -12,7 +12,7 @@ function pumpColumn(plan: Plan): EntryColumn {
     label: 'Pump type',
     meaning: 'Which pump empties the chambers.',
     width: 136,
-    isHeadline: true,
+    isHeadline: false,
     none: null,
   });
 }
@@ -72,7 +72,7 @@ function patternColumn(plan: Plan): EntryColumn {
     label: 'Shifts',
     meaning: 'When people are there to load, unload and clean.',
     width: 148,
-    isHeadline: true,
+    isHeadline: false,
     none: null,
   });
 }
@@ -88,7 +88,7 @@ export function entryColumns(plan: Plan): readonly EntryColumn[] {
   return [
     NAME_COLUMN,
     ...plan.chambers.map((chamber) => chamberColumn(chamber, plan.chambers.length === 1, shown)),
-    choiceColumn('pumpArrangement', { width: 116, isHeadline: true }),
+    choiceColumn('pumpArrangement', { width: 118, isHeadline: true }),
     numberColumn(
       { key: 'groupSize', width: 92, isHeadline: false, isIdle: (scenario) => scenario.pumpArrangement !== 'groups' },
       shown,

@@ -8,7 +8,7 @@ export const GROUP_LABELS: Readonly<Record<SheetGroup, string>> = {
   setUp: 'Set-up',
   throughput: 'Throughput',
   vacuum: 'Vacuum',
-  cost: 'Cost per batch',
+  cost: 'Cost',
   capital: 'Capital',
   return: 'Return',
   bottleneck: 'Bottleneck',
@@ -18,13 +18,10 @@ export const GROUP_LABELS: Readonly<Record<SheetGroup, string>> = {
 const HEADLINES: ReadonlySet<string> = new Set([
   'batches',
   'dryOut',
-  'toleranceUse',
   'ceilingByGas',
   'cost.total',
-  'contribution',
   'capital',
   'payback',
-  'npv',
   'dscr',
 ]);
 
@@ -56,7 +53,7 @@ const FLAG_COLUMN: SheetColumn = {
   formula: 'largest gain in what is left over a week among fresh runs, each with a quarter more of one thing',
   isFigure: false,
   isHeadline: true,
-  width: 214,
+  width: 216,
   options: null,
 };
 
@@ -77,7 +74,7 @@ function ofOutput(output: OutputField, shown: ShownAs): SheetColumn {
     formula,
     isFigure: true,
     isHeadline: HEADLINES.has(id),
-    width: 96,
+    width: 90,
     options: null,
   };
 }

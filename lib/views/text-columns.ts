@@ -37,7 +37,7 @@ export function mixColumn(plan: Plan): EntryColumn {
     unit: '',
     isFigure: false,
     isHeadline: true,
-    width: 216,
+    width: 132,
     options: null,
     text: (scenario) => mixText(scenario.mix, plan.products),
     plainText: (scenario) => mixText(scenario.mix, plan.products),

@@ -1,6 +1,6 @@
 import type { GroupSample, TypicalWeek } from '../plant/report-types.ts';
 import { roundTicks } from './chart-scale.ts';
-import { formatSensible } from './format-number.ts';
+import { formatFixed, formatSensible } from './format-number.ts';
 import { kindOfPhase, PHASE_LABELS, type PhaseKind } from './phase-kinds.ts';
 import { type StepScale, stepArea, stepLine } from './step-path.ts';
 import { clockText, DAY, WEEK, WEEKDAYS } from './week-times.ts';
@@ -89,6 +89,16 @@ const PIXELS_PER_STEP = 2;
 /** The pressure panel ends here, in ceilings: while a chamber is pumped down the pressure is far above anything of interest. */
 const PRESSURE_HEADROOM = 1.4;
 
+/** A limit above this many times the highest load is off the scale. */
+const FAR_LIMIT = 3;
+
+/** Pictures narrower than this have shorter words [px]. */
+const NARROW = 560;
+
+function isNarrow(input: WeekPictureInput): boolean {
+  return input.width < NARROW;
+}
+
 interface Frame {
   readonly left: number;
   readonly right: number;
@@ -97,7 +107,7 @@ interface Frame {
 }
 
 function frameOf(width: number): Frame {
-  const left = width < 560 ? 34 : 46;
+  const left = width < NARROW ? 34 : 46;
   const right = width - 6;
   return {
     left,
@@ -201,9 +211,13 @@ function panelOf(spec: PanelSpec, frame: Frame, top: number): PicturePanel {
     bottom,
     area: stepArea(shownBins(spec.area, spec.quantity, most), scale),
     line: stepLine(shownBins(spec.line, spec.quantity, most), scale),
-    ticks: marks.map((mark) => ({ y: y(mark), label: formatSensible(mark) })),
+    ticks: marks.map((mark) => ({ y: y(mark), label: tickText(mark) })),
     limit: limitOf(spec, y, most),
   };
+}
+
+function tickText(mark: number): string {
+  return Number.isInteger(mark) ? formatFixed(mark, 0) : formatSensible(mark).replace(/0+$/, '');
 }
 
 function limitOf(spec: PanelSpec, y: (value: number) => number, most: number): PictureMark | null {
@@ -214,16 +228,21 @@ function limitOf(spec: PanelSpec, y: (value: number) => number, most: number): P
 
 function vapourSpec(input: WeekPictureInput, bins: number): PanelSpec {
   const area = traceOf(input, bins, (sample) => sample.vapourLoad);
-  const most = Math.max(peakOf(area), input.tolerance ?? 0);
+  const peak = peakOf(area);
+  // A limit far above the load would flatten the load to nothing; it is then told in words.
+  const isFar = input.tolerance !== null && input.tolerance > peak * FAR_LIMIT;
+  const tolerance = input.tolerance === null ? '' : formatSensible(input.vapour.shown(input.tolerance));
+  const words =
+    isFar && !isNarrow(input) ? `, far below the ${tolerance} ${input.vapour.unit} that the pump can swallow` : '';
   return {
     key: 'vapour',
-    label: 'Vapour to the pump',
+    label: `Vapour to the pump${words}`,
     quantity: input.vapour,
     area,
     line: [],
-    limit: input.tolerance,
+    limit: isFar ? null : input.tolerance,
     limitLabel: 'what the pump can swallow',
-    most,
+    most: isFar ? peak : Math.max(peak, input.tolerance ?? 0),
     tickCount: 2,
     height: PANEL_HEIGHT,
   };
@@ -232,12 +251,12 @@ function vapourSpec(input: WeekPictureInput, bins: number): PanelSpec {
 function pressureSpec(input: WeekPictureInput, bins: number): PanelSpec {
   return {
     key: 'pressure',
-    label: 'Pressure at the pump, and the highest in a chamber',
+    label: isNarrow(input) ? 'Pressure at pump and chambers' : 'Pressure at the pump, and the highest in a chamber',
     quantity: input.pressure,
     area: traceOf(input, bins, (sample) => sample.manifoldPressure),
     line: traceOf(input, bins, (sample) => sample.chamberPressure),
     limit: input.ceiling,
-    limitLabel: 'ceiling: heat is held back',
+    limitLabel: isNarrow(input) ? 'ceiling' : 'ceiling: heat is held back',
     most: input.ceiling * PRESSURE_HEADROOM,
     tickCount: 2,
     height: PANEL_HEIGHT,

@@ -74,14 +74,26 @@ describe('job board', () => {
     expect(running()).toEqual(['a', 'b']);
   });
 
-  it('keeps one engine free of slow jobs', async () => {
-    const { board, job, running, finish } = boardOf(2);
+  it('lets a quick job take the engine of a slow one, which is begun again later', async () => {
+    const { board, job, running, finish, done, stops } = boardOf(2);
     board.want([job('slow 1', true), job('slow 2', true)]);
-    expect(running()).toEqual(['slow 1']);
+    expect(running()).toEqual(['slow 1', 'slow 2']);
     board.want([job('quick'), job('slow 1', true), job('slow 2', true)]);
-    expect(running()).toEqual(['slow 1', 'quick']);
-    await finish('slow 1');
-    expect(running()).toEqual(['slow 1', 'quick', 'slow 2']);
+    expect(running()).toEqual(['slow 1', 'slow 2', 'quick']);
+    expect(stops()).toBe(1);
+    await finish('slow 2');
+    expect(done).toEqual([]);
+    await finish('quick');
+    expect(running()).toEqual(['slow 1', 'slow 2', 'quick', 'slow 2']);
+    expect(done).toEqual([['quick', 'quick!']]);
+  });
+
+  it('never stops a quick job for another', () => {
+    const { board, job, running, stops } = boardOf(1);
+    board.want([job('a')]);
+    board.want([job('b'), job('a')]);
+    expect(running()).toEqual(['a']);
+    expect(stops()).toBe(0);
   });
 
   it('reports a failure and goes on', async () => {
