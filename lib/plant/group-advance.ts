@@ -134,7 +134,9 @@ function acceptableStep(run: GroupRun, wanted: number): number {
     const error = solved ? stepError(run, length) : Number.POSITIVE_INFINITY;
     const factor = error > 0 ? 0.9 / Math.sqrt(error) : GROWTH;
     if (error <= 1 || length <= SHORTEST_STEP) {
-      run.nextLength = Math.min(run.control.longest, length * Math.min(GROWTH, factor));
+      // A step cut short by an event elsewhere says nothing against the length that was planned.
+      const planned = length < run.nextLength && length === wanted ? run.nextLength : 0;
+      run.nextLength = Math.min(run.control.longest, Math.max(planned, length * Math.min(GROWTH, factor)));
       return length;
     }
     length = Math.max(SHORTEST_STEP, length * Math.max(0.1, factor));

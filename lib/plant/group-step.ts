@@ -247,10 +247,16 @@ export function tryStep(group: PumpGroup, work: StepWork, length: number): boole
   return solved;
 }
 
+/** A step shorter than this share of the one before is not worth looking back from: the older point is kept. */
+const SHORT_STEP = 0.4;
+
 /** Makes the tried step the present state. */
 export function acceptStep(group: PumpGroup, work: StepWork, length: number): void {
-  work.earlier.set(group.state);
-  work.earlierBy = length;
+  if (length < SHORT_STEP * work.earlierBy) work.earlierBy += length;
+  else {
+    work.earlier.set(group.state);
+    work.earlierBy = length;
+  }
   work.slope.set(work.nextSlope);
   group.state.set(work.next);
 }
