@@ -133,6 +133,16 @@ export const FULL_CREW: CrewSpec = {
   tasks: DAY_CREW.tasks,
 };
 
+/** Tasks that take no time: chambers meet at the pump alone. */
+export const QUICK_CREW: CrewSpec = {
+  shifts: FULL_CREW.shifts,
+  tasks: {
+    load: { perBatch: 0, perKilogram: 0 },
+    unload: { perBatch: 0, perKilogram: 0 },
+    clean: { perBatch: 0, perKilogram: 0 },
+  },
+};
+
 export function mixOf(product: ProductSpec): readonly MixShare[] {
   return [{ product, share: 1, weeklyCap: null }];
 }
