@@ -22,17 +22,19 @@ export interface ScenarioWeek {
 /** Simulates a scenario's week and costs it; findings when the shop cannot run like that. */
 export function scenarioWeek(plan: Plan, scenario: Scenario): Result<ScenarioWeek, readonly Finding[]> {
   const outcome = simulateShop(shopSpec(plan, scenario));
-  if (!outcome.ok) return fail([plantFinding(outcome.error)]);
+  if (!outcome.ok) return fail([plantFinding(plan, scenario, outcome.error)]);
   return succeed({ plant: outcome.value, account: scenarioCost(plan, scenario, outcome.value) });
 }
 
 function purchaseTooLate(plan: Plan, scenario: Scenario): Finding[] {
   const horizon = horizonMonths(plan);
-  if (scenario.purchaseMonth < horizon) return [];
+  const place = plan.scenarios.indexOf(scenario);
+  // Today buys nothing, so its month does not matter.
+  if (place === 0 || scenario.purchaseMonth < horizon) return [];
   return [
     {
       severity: 'error',
-      field: `scenarios.${scenario.id}.purchaseMonth`,
+      field: `scenarios.${place}.purchaseMonth`,
       value: `${scenario.purchaseMonth}`,
       problem: `The purchase comes after the ${horizon} months that are looked ahead.`,
       remedy: 'Buy earlier, or look further ahead.',
@@ -51,11 +53,11 @@ function todayFailed(findings: readonly Finding[]): Finding[] {
 function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: ScenarioWeek): ScenarioResult {
   const first = todayOf(plan);
   const isToday = scenario.id === first.id;
-  const now = { month: 0, plant: today.plant, week: today.account.week };
+  // The shop has run as today before the plan begins, so that a purchase in its first month is a change too.
+  const now = { month: -1, plant: today.plant, week: today.account.week };
   const then = { month: Math.round(scenario.purchaseMonth), plant: own.plant, week: own.account.week };
-  const phases = then.month === 0 ? [then] : [now, then];
   const todayProjection = planProjection(plan, first, [now]);
-  const projection = isToday ? todayProjection : planProjection(plan, scenario, phases);
+  const projection = isToday ? todayProjection : planProjection(plan, scenario, [now, then]);
   const capital = scenarioCapital(plan, scenario);
   const { chamberCount, pumpCount } = scenarioEquipment(scenario);
   return {

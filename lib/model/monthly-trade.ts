@@ -9,6 +9,7 @@ import type { PlantReport } from '../plant/report-types.ts';
 
 /** A way of running the shop, from a month on. */
 export interface TradePhase {
+  /** 0 is the first month of the plan; below 0 for what runs already. */
   readonly month: number;
   readonly plant: PlantReport;
   readonly week: WeeklyCost;
@@ -82,7 +83,7 @@ function addUp(parts: readonly (readonly number[])[], horizon: number): number[]
 
 /**
  * Sales, running and standing cost by month: each product sells the smaller of what the machines give (closures,
- * availability and ramp taken off) and what the market takes. Phases are in order of month and the first is month 0.
+ * availability and ramp taken off) and what the market takes. Phases are in order of month; the first runs from month 0 or earlier.
  */
 export function monthlyTrade(plan: Plan, phases: readonly TradePhase[], horizon: number): MonthlyTrade {
   const ids = new Set(phases.flatMap((phase) => phase.plant.products.map((product) => product.productId)));

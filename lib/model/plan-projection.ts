@@ -14,44 +14,58 @@ export function horizonMonths(plan: Plan): number {
   return Math.round(baseValues('financing', plan.financing).horizon);
 }
 
-/** One thing as it is bought now and again each time its useful life ends, the old one sold. */
-function purchasesOf(item: PurchaseItem, month: number, horizon: number, taxLife: number): CapitalPurchase[] {
-  const amount = item.count * (item.price + item.installation);
-  const life = item.usefulLife === null ? Number.POSITIVE_INFINITY : Math.max(1, Math.round(item.usefulLife));
-  const purchases: CapitalPurchase[] = [];
-  for (let bought = month; bought < horizon; bought += life) {
-    const until = bought + life;
-    purchases.push({
-      name: item.name,
-      month: bought,
-      amount,
-      lifeMonths: taxLife,
-      salvage: item.count * item.salvage,
-      method: { kind: 'straightLine' },
-      expensedShare: 0,
-      replaced: false,
-      sold: until < horizon ? { month: until, amount: item.count * item.salvage } : null,
-    });
-  }
-  return purchases;
+/**
+ * One thing as it is bought, and bought again each time its useful life ends, the old one sold. It is written off over the
+ * life that the tax office sets, which may be another. Works without a life of their own are not done again.
+ */
+function purchaseOf(item: PurchaseItem, month: number, taxLife: number): CapitalPurchase {
+  return {
+    name: item.name,
+    month,
+    amount: item.count * (item.price + item.installation),
+    lifeMonths: item.usefulLife === null ? taxLife : Math.max(1, Math.round(item.usefulLife)),
+    salvage: item.count * item.salvage,
+    method: { kind: 'straightLine', months: taxLife },
+    expensedShare: 0,
+    replaced: item.usefulLife !== null,
+    sold: null,
+  };
 }
 
-function purchases(plan: Plan, scenario: Scenario, month: number, horizon: number): CapitalPurchase[] {
+/** Old equipment given in: written off already, so that all it brings is a gain. */
+function tradeIn(amount: number, month: number): CapitalPurchase {
+  return {
+    name: 'Old equipment given in',
+    month: -1,
+    amount: 0,
+    lifeMonths: 1,
+    salvage: 0,
+    method: { kind: 'straightLine' },
+    expensedShare: 0,
+    replaced: false,
+    sold: { month, amount },
+  };
+}
+
+/** Delivery and contingency, as one more thing that is written off. */
+function extras(price: number): PurchaseItem {
+  const name = 'Delivery and contingency';
+  return { name, group: 'other', count: 1, price, installation: 0, usefulLife: null, salvage: 0 };
+}
+
+/** What is paid and received for equipment: the lines of the capital, to the same total. */
+function purchases(plan: Plan, scenario: Scenario, month: number): CapitalPurchase[] {
   const { depreciationLife } = baseValues('financing', plan.financing);
   const taxLife = Math.max(1, Math.round(depreciationLife));
-  const items = purchaseItems(plan, scenario);
-  const named = items.reduce((sum, item) => sum + item.count * (item.price + item.installation), 0);
-  const rest = scenarioCapital(plan, scenario).total - named;
-  const extras: PurchaseItem = {
-    name: 'Delivery and contingency',
-    group: 'other',
-    count: 1,
-    price: Math.max(0, rest),
-    installation: 0,
-    usefulLife: null,
-    salvage: 0,
-  };
-  return [...items, ...(rest > 0 ? [extras] : [])].flatMap((item) => purchasesOf(item, month, horizon, taxLife));
+  const { lines } = scenarioCapital(plan, scenario);
+  const amountOf = (...groups: readonly string[]) =>
+    lines.reduce((sum, line) => sum + (groups.includes(line.group) ? line.amount : 0), 0);
+  const items = [...purchaseItems(plan, scenario), extras(amountOf('delivery', 'contingency'))];
+  const givenIn = 0 - amountOf('tradeIn');
+  return [
+    ...items.filter((item) => item.price + item.installation > 0).map((item) => purchaseOf(item, month, taxLife)),
+    ...(givenIn > 0 ? [tradeIn(givenIn, month)] : []),
+  ];
 }
 
 function newLoan(plan: Plan, principal: number, month: number): LoanTerms {
@@ -88,22 +102,33 @@ function ownMoney(capital: number, loan: LoanTerms | null, month: number, horizo
 /** Tax is settled every quarter; losses may be set off in full. */
 const TAX_SETTLED_EVERY = 3;
 
+/** A month of the shop as it ran before the plan. */
+function monthBefore(plan: Plan, today: TradePhase): { readonly revenue: number; readonly variableCosts: number } {
+  const trade = monthlyTrade(plan, [today], 1);
+  return { revenue: trade.revenue[0] ?? 0, variableCosts: trade.variableCosts[0] ?? 0 };
+}
+
 /**
- * The shop projected month by month in one scenario. `phases` starts with today; a scenario adds its own from its month of
- * purchase on.
+ * The shop projected month by month in one scenario. The first of `phases` is today, as it ran before the plan; a scenario
+ * adds its own from its month of purchase on.
  */
-export function planProjection(plan: Plan, scenario: Scenario, phases: readonly TradePhase[]): Projection {
+export function planProjection(
+  plan: Plan,
+  scenario: Scenario,
+  phases: readonly [TradePhase, ...TradePhase[]],
+): Projection {
   const horizon = horizonMonths(plan);
   const financing = baseValues('financing', plan.financing);
   const trade: MonthlyTrade = monthlyTrade(plan, phases, horizon);
-  const month = phases.length > 1 ? (phases.at(-1) as TradePhase).month : Math.round(scenario.purchaseMonth);
+  const [today] = phases;
+  const month = Math.max(0, phases.at(-1)?.month ?? 0);
   const capital = scenarioCapital(plan, scenario).total;
   const principal = Math.max(0, capital) * financing.loanShare;
   const loan = principal > 0 ? newLoan(plan, principal, month) : null;
   return projectPlan({
     horizonMonths: horizon,
     ...trade,
-    purchases: purchases(plan, scenario, month, horizon),
+    purchases: purchases(plan, scenario, month),
     loans: [...runningDebt(plan, horizon), ...(loan ? [loan] : [])],
     tax: { rate: financing.taxRate, lossOffsetShare: 1, paidEveryMonths: TAX_SETTLED_EVERY },
     workingCapital: {
@@ -111,7 +136,7 @@ export function planProjection(plan: Plan, scenario: Scenario, phases: readonly 
       inventoryDays: financing.workingCapitalMonths * DAYS_PER_MONTH,
       payableDays: 0,
     },
-    before: { revenue: trade.revenue[0] ?? 0, variableCosts: trade.variableCosts[0] ?? 0 },
+    before: monthBefore(plan, today),
     openingCash: 0,
     ownerPaidIn: ownMoney(capital, loan, month, horizon),
     ownerDraws: Array.from({ length: horizon }, () => 0),

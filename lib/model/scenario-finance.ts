@@ -25,6 +25,7 @@ function returnAgainstToday(plan: Plan, today: Projection, scenario: Projection)
   return {
     incremental: beforeFinancing.flows,
     cumulative: beforeFinancing.totals,
+    leftAtHorizon: beforeFinancing.terminal,
     payback: shownPayback(beforeFinancing.payback),
     discountedPayback: shownPayback(beforeFinancing.discountedPayback),
     netPresentValue: beforeFinancing.netPresentValue,

@@ -51,6 +51,8 @@ export interface ScenarioReturn {
   /** After-tax cash against today, loans left out, month 0 first [money/month]. */
   readonly incremental: readonly number[];
   readonly cumulative: readonly number[];
+  /** Worth of equipment and stock left at the horizon beyond today's, less tax [money]: in the present value, not in the cash. */
+  readonly leftAtHorizon: number;
   readonly payback: Payback;
   readonly discountedPayback: Payback;
   readonly netPresentValue: number;

@@ -28,6 +28,15 @@ export function continuousCurrent(plan: Plan, scenario: Scenario): number {
   return chambers + (pumping + freezing) / supplyVoltage;
 }
 
+/** Currents closer than this share are the same: rounding, not load. */
+const ROUNDING = 1e-9;
+
+/** Two currents in amperes, with as many decimals as it takes to tell them apart. */
+function apart(a: number, b: number): readonly [string, string] {
+  const decimals = [0, 1, 2].find((digits) => a.toFixed(digits) !== b.toFixed(digits)) ?? 3;
+  return [`${a.toFixed(decimals)} A`, `${b.toFixed(decimals)} A`];
+}
+
 /**
  * Continuous load against the supply: each ampere that flows for three hours or more takes up 1.25 A of rating by default.
  * Source: nec-210-20; the factor is an input. A warning only: it is for a licensed electrician to judge.
@@ -35,12 +44,13 @@ export function continuousCurrent(plan: Plan, scenario: Scenario): number {
 function electricalWarning(plan: Plan, scenario: Scenario): Finding[] {
   const { continuousFactor, supplyCurrent } = baseValues('site', plan.site);
   const needed = continuousCurrent(plan, scenario) * continuousFactor;
-  if (needed <= supplyCurrent) return [];
+  if (needed <= supplyCurrent * (1 + ROUNDING)) return [];
+  const [load, rating] = apart(needed, supplyCurrent);
   return [
     warning(
       'site.supplyCurrent',
       `${supplyCurrent.toFixed(0)} A`,
-      `With everything running, ${needed.toFixed(0)} A of supply are needed (continuous load × ${(continuousFactor * 100).toFixed(0)} %), and there are ${supplyCurrent.toFixed(0)} A.`,
+      `With everything running, ${load} of supply are needed (continuous load × ${(continuousFactor * 100).toFixed(0)} %), and there are ${rating}.`,
       'Have a licensed electrician look at the supply before buying; the local code decides.',
     ),
   ];

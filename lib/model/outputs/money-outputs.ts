@@ -117,7 +117,7 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
     group: 'return',
     dimension: 'money',
     meaning: 'What the change is worth in today’s money over the horizon, at your discount rate.',
-    formula: 'Σ cash against today in month t ÷ (1 + monthly rate)^t',
+    formula: 'Σ (cash against today in month t, at the horizon with what is left) ÷ (1 + monthly rate)^t',
     needs: ['capital', 'contribution'],
     read: (result) => result.finance.versusToday?.netPresentValue ?? null,
   },
