@@ -1,3 +1,4 @@
+import { ZERO_CELSIUS } from './constants.ts';
 import type { Composition } from './food-components.ts';
 import { foodEnthalpy } from './food-enthalpy.ts';
 import { foodConductivity, foodDensity, foodHeat, iceFraction } from './food-properties.ts';
@@ -38,7 +39,7 @@ export function freezingProperties(
     foodEnthalpy(composition, initialFreezing, finalCentre);
   return {
     unfrozenDensity: foodDensity(composition, 0, initialFreezing),
-    unfrozenHeat: foodHeat(composition, 0, Math.max(initialFreezing, 273.15)),
+    unfrozenHeat: foodHeat(composition, 0, Math.max(initialFreezing, ZERO_CELSIUS)),
     frozenDensity: foodDensity(composition, ice, finalCentre),
     frozenHeat,
     frozenConductivity: foodConductivity(composition, ice, finalCentre),

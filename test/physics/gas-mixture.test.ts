@@ -20,6 +20,11 @@ describe('viscosities', () => {
     expect(Math.abs(vapourViscosity(row.temperature) / row.vapour - 1)).toBeLessThan(1e-9);
   });
 
+  it('reach from 200 to 500 K', () => {
+    expect(airViscosity(500)).toBeGreaterThan(airViscosity(200));
+    expect(vapourViscosity(500)).toBeGreaterThan(vapourViscosity(200));
+  });
+
   it.each([199, 501, Number.NaN])('refuse %s K', (T) => {
     expect(() => airViscosity(T)).toThrow(RangeError);
     expect(() => vapourViscosity(T)).toThrow(RangeError);

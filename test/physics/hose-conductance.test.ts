@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chokedSpeed } from '../../lib/physics/gas-mixture.ts';
+import {
+  chokedSpeed,
+  freePathPressure,
+  gasMixture,
+  meanMolecularSpeed,
+  mixtureViscosity,
+} from '../../lib/physics/gas-mixture.ts';
 import { type HoseThroughput, hoseConductance, hoseLaw, hoseThroughput } from '../../lib/physics/hose-conductance.ts';
 
 const law = hoseLaw(0.05, 1, 293.15);
@@ -20,6 +26,19 @@ describe('hoseConductance', () => {
     expect(values[1]).toBeLessThan(values[0] as number);
     expect(values[1]).toBeGreaterThan(0.9 * (values[0] as number));
     expect(values[4]).toBeGreaterThan(values[3] as number);
+  });
+
+  it('is the sum of its parts as they are written down, the radius counted in mean free paths', () => {
+    fc.assert(
+      fc.property(pressure, fraction, (p, x) => {
+        const gas = gasMixture(293.15);
+        const paths = (0.025 * p) / freePathPressure(gas, x);
+        const transition = (1 + 2.507 * paths) / (1 + 3.095 * paths);
+        const molecular = ((Math.PI / 12) * meanMolecularSpeed(x, 293.15) * 0.05 ** 3) / 2;
+        const viscous = (Math.PI * 0.05 ** 4 * p) / (128 * mixtureViscosity(gas, x) * 2);
+        expect(hoseConductance(0.05, 2, p, x, 293.15) / (viscous + transition * molecular)).toBeCloseTo(1, 12);
+      }),
+    );
   });
 
   it('falls as 1/L and grows with the bore', () => {

@@ -14,6 +14,10 @@ describe('sublimationHeat', () => {
     expect(sublimationHeat(273.15) / sublimationHeat(238.15)).toBeGreaterThan(0.998);
   });
 
+  it('reaches down to 30 K', () => {
+    expect(sublimationHeat(30)).toBeGreaterThan(2.6e6);
+  });
+
   it.each([29, 273.17, Number.NaN])('refuses %s K', (T) => {
     expect(() => sublimationHeat(T)).toThrow(RangeError);
   });

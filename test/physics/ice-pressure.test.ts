@@ -31,6 +31,10 @@ describe('icePressure', () => {
     );
   });
 
+  it('reaches down to 50 K', () => {
+    expect(icePressure(50)).toBeGreaterThan(0);
+  });
+
   it.each([49.99, 273.17, Number.NaN, Number.POSITIVE_INFINITY, -1])('refuses %s K', (T) => {
     expect(() => icePressure(T)).toThrow(RangeError);
     expect(() => icePressureSlope(T)).toThrow(RangeError);
