@@ -62,7 +62,7 @@ export function balanceManifold(
 }
 
 const MAX_ITERATIONS = 80;
-const TOLERANCE = 1e-12;
+const TOLERANCE = 1e-9;
 
 /**
  * Manifold pressure [Pa] at which the pump takes what the hoses bring, Σ Q_i(p_i, p_m) = S(p_m)·p_m, with the flows left in
