@@ -18,12 +18,18 @@ export function CellNoteLine({ note, preview }: Props) {
         <p className={preview.isGood ? styles.understood : styles.fault}>{preview.words}</p>
       ) : (
         <p className={note ? undefined : styles.hint}>
-          {note ? <strong>{note.label}</strong> : HINT} {note?.words}
+          {note ? <strong>{note.value === '' ? note.label : `${note.label}: ${note.value}`}</strong> : HINT}{' '}
+          {note?.words}
         </p>
       )}
       <p className={styles.fault} aria-live="polite">
         {preview ? '' : note?.fault}
       </p>
+      {note?.messages.map((message) => (
+        <p key={message.problem} className={message.severity === 'error' ? styles.fault : styles.warning}>
+          {message.problem} {message.remedy}
+        </p>
+      ))}
     </div>
   );
 }

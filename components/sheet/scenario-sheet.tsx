@@ -167,7 +167,7 @@ export function ScenarioSheet({ rows, columns, entries, currentId, isWhole, onFo
   useEffect(() => {
     const focused = grid.current?.getFocusedCell();
     const at = latestRows.current.findIndex((row) => row.id === latestCurrent.current);
-    if (focused && at >= 0 && focused.rowIndex !== at) grid.current?.setFocusedCell(at, focused.column);
+    if (focused && at >= 0) grid.current?.setFocusedCell(at, focused.column);
   }, [order]);
 
   const isEditing = () => (grid.current?.getEditingCells().length ?? 0) > 0;

@@ -8,6 +8,7 @@ import { presentState } from '../../lib/views/sheet-history.ts';
 import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
 import { SignButton } from '../ui/sign-button.tsx';
+import { KeysButton } from './keys-button.tsx';
 import styles from './sheet-toolbar.module.css';
 
 interface Props {
@@ -57,6 +58,7 @@ export function SheetToolbar({ isWhole, onWhole }: Props) {
         disabled={!down}
         onPress={() => (down ? planner.rowGesture(down) : undefined)}
       />
+      <KeysButton />
       <label className={styles.whole}>
         <input type="checkbox" checked={isWhole} onChange={(event) => onWhole(event.target.checked)} />
         All columns

@@ -1,11 +1,10 @@
 import { useRef, useState } from 'react';
-import { applyTheme, currentTheme } from '../../lib/io/theme-choice.ts';
+import { applyTheme, startTheme } from '../../lib/io/theme-choice.ts';
 import type { UnitSystem } from '../../lib/units/dimension.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
 import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
 import { ChoiceBar } from '../ui/choice-bar.tsx';
-import { NoticeDialog } from '../ui/notice-dialog.tsx';
 import { SignButton } from '../ui/sign-button.tsx';
 import styles from './page-header.module.css';
 import { RimeMark } from './rime-mark.tsx';
@@ -60,7 +59,7 @@ function OpenButton() {
 }
 
 function ThemeButton() {
-  const [theme, setTheme] = useState(currentTheme);
+  const [theme, setTheme] = useState(startTheme);
   const other = theme === 'dark' ? 'light' : 'dark';
   return (
     <SignButton
@@ -71,39 +70,6 @@ function ThemeButton() {
         setTheme(other);
       }}
     />
-  );
-}
-
-function RestartButton() {
-  const [isAsking, setAsking] = useState(false);
-  const close = () => setAsking(false);
-  return (
-    <>
-      <SignButton sign="restart" label="Start again from the demo" onPress={() => setAsking(true)} />
-      {isAsking ? (
-        <NoticeDialog
-          title="Start again from the demo?"
-          onClose={close}
-          closeLabel="Keep my plan"
-          actions={
-            <button
-              type="button"
-              onClick={() => {
-                getPlanner().restart();
-                close();
-              }}
-            >
-              Start again
-            </button>
-          }
-        >
-          <p>
-            The plan on this page and everything undone or done is put aside for good. Save it as a file first if you
-            want it.
-          </p>
-        </NoticeDialog>
-      ) : null}
-    </>
   );
 }
 
@@ -147,7 +113,7 @@ export function PageHeader() {
         <SignButton sign="save" label="Save" wordy onPress={planner.saveFile} />
         <ChoiceBar label="Units" options={SYSTEMS} value={plan.site.unitSystem} onChange={setSystem} />
         <ThemeButton />
-        <RestartButton />
+        <SignButton sign="restart" label="Start again from the demo" onPress={planner.restart} />
       </div>
     </header>
   );

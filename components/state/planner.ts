@@ -18,6 +18,7 @@ import {
   performEntries,
   presentState,
   redoGesture,
+  replacePlan,
   startSheet,
   undoGesture,
 } from '../../lib/views/sheet-history.ts';
@@ -75,7 +76,8 @@ function createPlanner() {
     if (changed) keeper.keep(() => serialisePlan(plan));
   }
 
-  function replacePlan(plan: Plan, said: string): void {
+  /** Begins with a plan: there is nothing before it to go back to. */
+  function begin(plan: Plan, said: string): void {
     const currentId = firstLook(plan);
     set({ sheet: startSheet(plan), currentId, selectedIds: [currentId], notice: { text: said, tone: 'plain' } });
     follow();
@@ -86,8 +88,8 @@ function createPlanner() {
     if (loaded.kind === 'refused') set({ keeping: 'loose', notice: { text: loaded.words, tone: 'bad' } });
     else set({ keeping: 'kept' });
     const kept = loaded.kind === 'found' ? parsePlan(loaded.text) : null;
-    if (kept?.ok) replacePlan(kept.value, 'Your plan is as you left it.');
-    else replacePlan(DEMO_PLAN, loaded.kind === 'refused' ? loaded.words : WELCOME);
+    if (kept?.ok) begin(kept.value, 'Your plan is as you left it.');
+    else begin(DEMO_PLAN, loaded.kind === 'refused' ? loaded.words : WELCOME);
     if (kept && !kept.ok) say('The kept plan could not be read, so the invented shop is shown instead.', 'bad');
   }
 
@@ -97,8 +99,9 @@ function createPlanner() {
       set({ openFailure: { fileName: file.name, lines: planFileWords(parsed.error) } });
       return;
     }
-    replacePlan(parsed.value, `${parsed.value.name} is open.`);
-    keeper.keep(() => serialisePlan(parsed.value));
+    const { value: plan } = parsed;
+    const said = `${plan.name} is open. Undo brings back what was open before.`;
+    adopt(replacePlan(state.sheet, plan, `open ${plan.name}`, said), firstLook(plan));
   }
 
   function saveFile(): void {
@@ -138,8 +141,8 @@ function createPlanner() {
       follow();
     },
     restart: () => {
-      replacePlan(DEMO_PLAN, WELCOME);
-      keeper.keep(() => serialisePlan(DEMO_PLAN));
+      const said = 'The invented shop is open again. Undo brings your plan back.';
+      adopt(replacePlan(state.sheet, { ...DEMO_PLAN }, 'start again', said), firstLook(DEMO_PLAN));
     },
     closeOpenFailure: () => set({ openFailure: null }),
   };

@@ -3,7 +3,7 @@ export type Theme = 'light' | 'dark';
 const KEY = 'rimeplan-theme';
 
 /** The theme the user chose last; null when the system decides, or when the browser keeps nothing. */
-export function loadTheme(): Theme | null {
+function loadTheme(): Theme | null {
   try {
     const kept = localStorage.getItem(KEY);
     return kept === 'light' || kept === 'dark' ? kept : null;
@@ -12,8 +12,10 @@ export function loadTheme(): Theme | null {
   }
 }
 
-/** The theme the page is in now. */
-export function currentTheme(): Theme {
+/** Puts the page into the theme chosen last, if any; returns the one it is in. */
+export function startTheme(): Theme {
+  const kept = loadTheme();
+  if (kept) document.documentElement.dataset.theme = kept;
   const chosen = document.documentElement.dataset.theme;
   if (chosen === 'light' || chosen === 'dark') return chosen;
   return matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';

@@ -40,7 +40,7 @@ interface Part {
   readonly share: number;
 }
 
-const NAME_FIRST = /^(.*\S)\s*[:=]?\s+(-?\d+(?:\.\d+)?)\s*%?$/;
+const NAME_FIRST = /^(.*[^\s:=])\s*[:=]?\s+(-?\d+(?:\.\d+)?)\s*%?$/;
 const SHARE_FIRST = /^(-?\d+(?:\.\d+)?)\s*%\s*(?:of\s+)?(\S.*)$/;
 
 function readPart(text: string): Part | null {

@@ -25,9 +25,11 @@ export function startSheet(plan: Plan): SheetHistory {
   return { history: startHistory(plan), rejected: new Map() };
 }
 
+const NOTHING_REJECTED: readonly RejectedEntry[] = [];
+
 /** The plan as it is now, with the entries that wait to be mended. */
 export function presentState({ history, rejected }: SheetHistory): SheetState {
-  return { plan: history.present, rejected: rejected.get(history.present) ?? [] };
+  return { plan: history.present, rejected: rejected.get(history.present) ?? NOTHING_REJECTED };
 }
 
 /** Entries of scenarios that are gone, and of plans that are forgotten, need not be kept. */
@@ -47,9 +49,14 @@ function record(sheet: SheetHistory, state: SheetState, label: string): SheetHis
   return { history, rejected: kept(history, new Map(sheet.rejected).set(plan, rejected)) };
 }
 
+/** Plans hold plain data only, and edits keep the order of keys. */
+function isEqual(a: unknown, b: unknown): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
+}
+
 function fieldChanges(before: Scenario, after: Scenario): ScenarioChange[] {
   const fields = Object.keys(after) as (keyof Scenario)[];
-  const changed = fields.filter((field) => field !== 'id' && after[field] !== before[field]);
+  const changed = fields.filter((field) => field !== 'id' && !isEqual(after[field], before[field]));
   return changed.map((field) => ({ scenario: after.id, field, value: after[field] }) as ScenarioChange);
 }
 
@@ -85,6 +92,11 @@ export function performEntries(sheet: SheetHistory, applied: AppliedEntries): Ge
   const label = changes.length === 0 ? `mark ${countOf(applied.rejected, 'cell')}` : commandLabel(command);
   const after = { plan: outcome.value, rejected: applied.state.rejected };
   return { sheet: record(sheet, after, label), said: applied.said, done: true };
+}
+
+/** Another plan in the place of this one, as one step that can be undone. */
+export function replacePlan(sheet: SheetHistory, plan: Plan, label: string, said: string): Gesture {
+  return { sheet: record(sheet, { plan, rejected: [] }, label), said, done: true };
 }
 
 /** One gesture back. */
