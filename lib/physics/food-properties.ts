@@ -40,7 +40,7 @@ function checkIce(composition: Composition, ice: number): void {
  * Source: common-practice for taking the unfreezable part in proportion to the solids.
  * @param unfreezable water that never freezes [kg/kg dry matter]
  */
-export function unfreezableIce(composition: Composition, unfreezable: number): number {
+export function freezableWater(composition: Composition, unfreezable: number): number {
   return Math.max(0, composition.water - unfreezable * (1 - composition.water));
 }
 

@@ -1,3 +1,4 @@
+import { foodEnthalpy } from '../physics/food-enthalpy.ts';
 import { foodConductivity, foodDensity, iceFraction } from '../physics/food-properties.ts';
 import { freezingProperties } from '../physics/freezing-properties.ts';
 import { type FreezingCase, type FreezingOutcome, freezingTime } from '../physics/freezing-time.ts';
@@ -12,12 +13,11 @@ function finalCentre(product: ProductSpec): number {
   return Math.min(product.frozenLimit, product.initialFreezing) - SAFETY_MARGIN;
 }
 
-/** Specific heat of frozen food with the ice that still forms as it cools [J/(kg·K)]: latent heat by the change of ice fraction. */
+/** Mean heat capacity of frozen food between two temperatures, the ice that still forms included [J/(kg·K)]. */
 function effectiveHeat(product: ProductSpec, from: number, to: number): number {
-  const { latentHeat, frozenHeat } = freezingProperties(product.composition, product.initialFreezing, to);
-  const formed = iceFraction(product.composition, product.initialFreezing, to);
-  const already = iceFraction(product.composition, product.initialFreezing, from);
-  return frozenHeat + (latentHeat * (formed - already)) / formed / (from - to);
+  const { composition, initialFreezing } = product;
+  const released = foodEnthalpy(composition, initialFreezing, from) - foodEnthalpy(composition, initialFreezing, to);
+  return released / (from - to);
 }
 
 function cool(product: ProductSpec, slab: FreezingCase): FreezingOutcome {

@@ -1,4 +1,4 @@
-import { unfreezableIce } from '../physics/food-properties.ts';
+import { freezableWater } from '../physics/food-properties.ts';
 import type { ChamberSpec, ProductSpec } from './types.ts';
 
 /** Source of the dry-matter heat capacity is the composition itself; here it is made ready for the inner loop. */
@@ -34,11 +34,6 @@ export function waterToRemove(load: LoadLaw): number {
   return load.wet - dryOutput(load);
 }
 
-/** Moisture of the load before any drying, ice not counted for frozen loads [kg/kg dry matter]. */
-export function startMoisture(load: LoadLaw): number {
-  return load.boundMoisture;
-}
-
 /** Water still in the load at dried fraction `dried` and moisture `moisture` [kg]. */
 export function waterInLoad(load: LoadLaw, dried: number, moisture: number): number {
   return load.ice * (1 - dried) + load.dryMatter * moisture;
@@ -56,7 +51,7 @@ export function loadLaw(
 ): LoadLaw {
   const wet = product.load * chamber.shelfArea;
   const solids = 1 - product.composition.water;
-  const iceShare = product.form === 'bound' ? 0 : unfreezableIce(product.composition, product.unfreezable);
+  const iceShare = product.form === 'bound' ? 0 : freezableWater(product.composition, product.unfreezable);
   const dryMatter = wet * solids;
   const share = product.form === 'pieces' ? product.faceShare : 1;
   return {

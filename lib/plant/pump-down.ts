@@ -1,5 +1,6 @@
+import { pumpSpeed } from '../physics/pump-speed.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
-import { advanceGroup, groupRun, STANDARD_CONTROL } from './group-advance.ts';
+import { advanceGroup, type GroupRun, groupRun, STANDARD_CONTROL } from './group-advance.ts';
 import { GAS, type PumpGroup, pumpGroup, setValue, stateValue } from './group-state.ts';
 import { type TrapVapour, trapVapour } from './trap-law.ts';
 import type { ChamberUnitSpec, PumpSpec } from './types.ts';
@@ -19,6 +20,31 @@ function vapourAtRest(unit: ChamberUnit): number {
   return vapour.pressure;
 }
 
+/** Steps to a time constant V/S: the time to the ceiling is then within 0.2 %, which the error control of drying would not give. */
+const STEPS_PER_CONSTANT = 30;
+
+/** After so many time constants a pressure has settled as far as it will; steps may grow again. */
+const SETTLED = 30;
+
+/** Time constant of chambers pumped together [s]: Σ V/S at atmosphere. */
+function timeConstant(group: PumpGroup): number {
+  return group.units.reduce((sum, unit) => sum + unit.spec.volume, 0) / pumpSpeed(group.pump, ATMOSPHERE);
+}
+
+/** Runs on to the next chamber that reaches its ceiling. */
+function runOn(group: PumpGroup, fine: GroupRun, coarse: GroupRun, fineUntil: number): readonly number[] {
+  for (const [run, until] of [
+    [fine, Math.min(GIVE_UP, fineUntil)],
+    [coarse, GIVE_UP],
+  ] as const) {
+    advanceGroup(run, until, group.time);
+    const { finished } = run;
+    run.finished = [];
+    if (finished.length > 0) return finished;
+  }
+  return [];
+}
+
 function prepare(group: PumpGroup, pressures: readonly number[]): void {
   group.units.forEach((unit, i) => {
     unit.drying.vapourPressure = vapourAtRest(unit);
@@ -35,7 +61,9 @@ function prepare(group: PumpGroup, pressures: readonly number[]): void {
  */
 export function pumpDown(chambers: readonly ChamberUnitSpec[], pump: PumpSpec, pressures: readonly number[]): PumpDown {
   const group = pumpGroup({ pump, chambers });
-  const run = groupRun(group, STANDARD_CONTROL);
+  const constant = timeConstant(group);
+  const fine = groupRun(group, { ...STANDARD_CONTROL, longest: constant / STEPS_PER_CONSTANT });
+  const coarse = groupRun(group, STANDARD_CONTROL);
   prepare(group, pressures);
   let left = group.units.filter((unit, i) => {
     const above = stateValue(group, i, GAS) + unit.drying.vapourPressure > unit.spec.pressureCeiling;
@@ -43,11 +71,10 @@ export function pumpDown(chambers: readonly ChamberUnitSpec[], pump: PumpSpec, p
     return above;
   }).length;
   while (left > 0) {
-    advanceGroup(run, GIVE_UP, group.time);
-    if (run.finished.length === 0) return { kind: 'stalls', pressure: highestPressure(group) };
-    for (const i of run.finished) (group.units[i] as ChamberUnit).mode = 'hold';
-    left -= run.finished.length;
-    run.finished = [];
+    const finished = runOn(group, fine, coarse, SETTLED * constant);
+    if (finished.length === 0) return { kind: 'stalls', pressure: highestPressure(group) };
+    for (const i of finished) (group.units[i] as ChamberUnit).mode = 'hold';
+    left -= finished.length;
   }
   return { kind: 'reached', duration: group.time, gas: group.units.map((_, i) => stateValue(group, i, GAS)) };
 }

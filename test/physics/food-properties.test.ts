@@ -7,7 +7,7 @@ import {
   foodDensity,
   foodHeat,
   iceFraction,
-  unfreezableIce,
+  freezableWater,
 } from '../../lib/physics/food-properties.ts';
 
 const C = 273.15;
@@ -52,14 +52,14 @@ describe('iceFraction', () => {
   });
 });
 
-describe('unfreezableIce', () => {
+describe('freezableWater', () => {
   it('leaves the unfreezable water of the solids liquid', () => {
-    expect(unfreezableIce(APPLE, 0.3)).toBeCloseTo(0.8556 - 0.3 * 0.1444, 14);
-    expect(unfreezableIce(APPLE, 0)).toBe(0.8556);
+    expect(freezableWater(APPLE, 0.3)).toBeCloseTo(0.8556 - 0.3 * 0.1444, 14);
+    expect(freezableWater(APPLE, 0)).toBe(0.8556);
   });
 
   it('is never negative', () => {
-    expect(unfreezableIce({ ...APPLE, water: 0.1, carbohydrate: 0.8669 }, 0.3)).toBe(0);
+    expect(freezableWater({ ...APPLE, water: 0.1, carbohydrate: 0.8669 }, 0.3)).toBe(0);
   });
 });
 
