@@ -14,16 +14,19 @@ export function horizonMonths(plan: Plan): number {
   return Math.round(baseValues('financing', plan.financing).horizon);
 }
 
+/** Months after which works and delivery fetch nothing any more. */
+const WORKS_LIFE = 1;
+
 /**
  * One thing as it is bought, and bought again each time its useful life ends, the old one sold. It is written off over the
- * life that the tax office sets, which may be another. Works without a life of their own are not done again.
+ * life that the tax office sets, which may be another. Works have no life of their own and are not done again.
  */
 function purchaseOf(item: PurchaseItem, month: number, taxLife: number): CapitalPurchase {
   return {
     name: item.name,
     month,
     amount: item.count * (item.price + item.installation),
-    lifeMonths: item.usefulLife === null ? taxLife : Math.max(1, Math.round(item.usefulLife)),
+    lifeMonths: item.usefulLife === null ? WORKS_LIFE : Math.max(1, Math.round(item.usefulLife)),
     salvage: item.count * item.salvage,
     method: { kind: 'straightLine', months: taxLife },
     expensedShare: 0,

@@ -46,7 +46,7 @@ describe('shopSpec', () => {
     expect(unit?.chamber.trap.curve.map((point) => point.load)).toEqual([0, 1600]);
     expect(unit?.chamber.trap.curve[1]?.temperature).toBeCloseTo(241.15, 9);
     expect(unit?.hose.diameter).toBeCloseTo(0.025, 12);
-    expect(spec.groups[0]?.pump.speed).toBeCloseTo(16 / 3600, 12);
+    expect(spec.groups[0]?.pump.speed).toBeCloseTo(12 / 3600, 12);
     expect(spec.groups[0]?.pump.vapourTolerance).toBeCloseTo(0.25 / 3600, 12);
     expect(spec.crew.tasks.load).toEqual({ perBatch: 1200, perKilogram: 96 });
     expect(spec.freezer?.temperature).toBeCloseTo(247.15, 9);
