@@ -63,6 +63,7 @@ export function pumpDown(chambers: readonly ChamberUnitSpec[], pump: PumpSpec, p
   const group = pumpGroup({ pump, chambers });
   const constant = timeConstant(group);
   const fine = groupRun(group, { ...STANDARD_CONTROL, longest: constant / STEPS_PER_CONSTANT });
+  fine.nextLength = Math.min(fine.nextLength, fine.control.longest);
   const coarse = groupRun(group, STANDARD_CONTROL);
   prepare(group, pressures);
   let left = group.units.filter((unit, i) => {
