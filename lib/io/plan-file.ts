@@ -7,6 +7,7 @@ export function readTextFile(file: File): Promise<string> {
 export function fileNameFor(planName: string): string {
   const plain = planName
     .normalize('NFKD')
+    .replace(/\p{M}+/gu, '')
     .replace(/[^A-Za-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')
     .toLowerCase();

@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest';
+import { computedIn, createEngineDesk, type DeskEngine } from '../../lib/io/engine-desk.ts';
+import type { Job } from '../../lib/io/job-board.ts';
+import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
+import type { Plan } from '../../lib/plan/plan-types.ts';
+import { SAMPLE_BOTTLENECK, sampleResult } from '../views/sample-result.ts';
+
+type Report = Parameters<Parameters<typeof createEngineDesk>[0]>[0];
+
+const PLAN: Plan = { ...DEMO_PLAN, scenarios: DEMO_PLAN.scenarios.slice(0, 3) };
+const COMPUTED = { kind: 'computed', result: sampleResult() } as const;
+
+/** A desk whose board only writes down what is wanted; the test answers. */
+function deskOf() {
+  let report: Report | undefined;
+  let wanted: readonly Job<DeskEngine>[] = [];
+  const desk = createEngineDesk((given) => {
+    report = given;
+    return {
+      want: (jobs) => {
+        wanted = jobs;
+      },
+      close: () => {},
+    };
+  });
+  const kinds = () => wanted.map((job) => job.key.split(' ')[0]);
+  const answer = (value: unknown, at = 0) => report?.onDone(wanted[at]?.key ?? '', value);
+  const fail = (reason: unknown) => report?.onFailed(wanted[0]?.key ?? '', reason);
+  const answerAll = () => {
+    while (kinds()[0] === 'result') answer(COMPUTED);
+    while (kinds()[0] === 'bottleneck') answer(SAMPLE_BOTTLENECK);
+    if (kinds()[0] === 'knee') answer({ points: [], knee: null, threshold: 0.8 });
+  };
+  return { desk, kinds, answer, fail, answerAll, keys: () => wanted.map((job) => job.key) };
+}
+
+function renamed(plan: Plan, id: string, change: Partial<Plan['scenarios'][number]>): Plan {
+  return {
+    ...plan,
+    scenarios: plan.scenarios.map((scenario) => (scenario.id === id ? { ...scenario, ...change } : scenario)),
+  };
+}
+
+describe('engine desk', () => {
+  it('asks for figures first, then for bottlenecks, and for the knee of the chosen scenario', () => {
+    const { desk, kinds, answer } = deskOf();
+    desk.follow(PLAN, 'three-shared');
+    expect(kinds()).toEqual(['result', 'result', 'result']);
+    answer(COMPUTED);
+    expect(kinds()).toEqual(['result', 'result', 'bottleneck', 'knee']);
+    expect(computedIn(desk.snapshot(), 'three-shared').outcome).toBe(COMPUTED);
+    expect(computedIn(desk.snapshot(), 'today').outcome).toBeNull();
+  });
+
+  it('counts what is done', () => {
+    const { desk, answerAll } = deskOf();
+    desk.follow(PLAN, 'today');
+    expect(desk.snapshot().progress).toEqual({ done: 0, all: 7 });
+    answerAll();
+    expect(desk.snapshot().progress).toEqual({ done: 7, all: 7 });
+  });
+
+  it('works out again only the row that was changed, and keeps its old figures meanwhile', () => {
+    const { desk, answerAll, keys, kinds } = deskOf();
+    desk.follow(PLAN, 'today');
+    answerAll();
+    desk.follow(renamed(PLAN, 'three-shared', { purchaseMonth: 7 }), 'today');
+    expect(kinds()).toEqual(['result']);
+    expect(keys()[0]).toContain('"purchaseMonth":7');
+    const row = computedIn(desk.snapshot(), 'three-shared');
+    expect(row).toMatchObject({ outcome: null, bottleneck: undefined });
+    expect(row.lastResult).toBe(COMPUTED.result);
+    expect(row.lastBottleneck).toBe(SAMPLE_BOTTLENECK);
+  });
+
+  it('works out everything again when today changes', () => {
+    const { desk, answerAll, kinds } = deskOf();
+    desk.follow(PLAN, 'today');
+    answerAll();
+    desk.follow(renamed(PLAN, 'today', { pattern: 'two-shifts' }), 'today');
+    expect(kinds()).toEqual(['result', 'result', 'result']);
+  });
+
+  it('asks for nothing when only a name changes, or when a change is undone', () => {
+    const { desk, answerAll, kinds } = deskOf();
+    desk.follow(PLAN, 'today');
+    answerAll();
+    desk.follow(renamed(PLAN, 'three-shared', { name: 'Trio' }), 'today');
+    expect(kinds()).toEqual([]);
+    desk.follow(renamed(PLAN, 'three-shared', { purchaseMonth: 7 }), 'today');
+    desk.follow(PLAN, 'today');
+    expect(kinds()).toEqual([]);
+    expect(computedIn(desk.snapshot(), 'three-shared').outcome).toBe(COMPUTED);
+  });
+
+  it('looks for no bottleneck of a scenario that cannot run', () => {
+    const { desk, answer, kinds } = deskOf();
+    desk.follow(PLAN, 'three-shared');
+    answer({ kind: 'refused', scenarioId: 'three-shared', name: '', findings: [] });
+    answer(COMPUTED);
+    answer(COMPUTED);
+    expect(kinds()).toEqual(['bottleneck', 'bottleneck']);
+  });
+
+  it('turns a fault of the engine into a finding of that row', () => {
+    const { desk, fail, kinds } = deskOf();
+    desk.follow(PLAN, 'three-shared');
+    fail(new RangeError('a speed of −1 m³/s'));
+    const { outcome } = computedIn(desk.snapshot(), 'three-shared');
+    expect(outcome?.kind === 'refused' && outcome.findings[0]?.problem).toContain('a speed of −1 m³/s');
+    expect(kinds()).toEqual(['result', 'result']);
+  });
+
+  it('looks for the knee of another scenario when that one is chosen', () => {
+    const { desk, answerAll, kinds } = deskOf();
+    desk.follow(PLAN, 'today');
+    answerAll();
+    expect(desk.snapshot().knee.curve).not.toBeNull();
+    desk.follow(PLAN, 'three-shared');
+    expect(kinds()).toEqual(['knee']);
+    expect(desk.snapshot().knee).toEqual({ curve: null, isStale: false });
+  });
+
+  it('shows an old knee as old while the new one is looked for', () => {
+    const { desk, answerAll } = deskOf();
+    desk.follow(PLAN, 'today');
+    answerAll();
+    desk.follow(renamed(PLAN, 'today', { pattern: 'two-shifts' }), 'today');
+    expect(desk.snapshot().knee.isStale).toBe(true);
+  });
+
+  it('tells its listeners', () => {
+    const { desk, answer } = deskOf();
+    let told = 0;
+    const leave = desk.subscribe(() => {
+      told += 1;
+    });
+    desk.follow(PLAN, 'today');
+    answer(COMPUTED);
+    leave();
+    answer(COMPUTED);
+    expect(told).toBe(2);
+  });
+});

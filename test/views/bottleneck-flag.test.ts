@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { bottleneckFlag, reliefView } from '../../lib/views/bottleneck-flag.ts';
+import { SAMPLE_BOTTLENECK } from './sample-result.ts';
+
+const US = { system: 'us', currency: 'USD' } as const;
+
+describe('bottleneckFlag', () => {
+  it('names what holds the shop back, with the figure behind it', () => {
+    expect(bottleneckFlag(SAMPLE_BOTTLENECK, 1)).toEqual({
+      tone: 'limit',
+      title: 'People',
+      figure: '+13 % with a quarter more',
+    });
+  });
+
+  it('says that a shared pump jams, and what the last chamber on it adds', () => {
+    const jam = { ...SAMPLE_BOTTLENECK, sharedPumpJams: true, lastChamberAdds: 0.41 };
+    expect(bottleneckFlag(jam, 8)).toEqual({ tone: 'jam', title: 'Shared pump jams', figure: '8th chamber adds 41 %' });
+  });
+
+  it('falls back on the gain when the last chamber cannot be told', () => {
+    const jam = { ...SAMPLE_BOTTLENECK, sharedPumpJams: true, lastChamberAdds: null };
+    expect(bottleneckFlag(jam, 8).figure).toBe('+13 % with a quarter more');
+  });
+
+  it('says so when nothing in particular does', () => {
+    expect(bottleneckFlag({ ...SAMPLE_BOTTLENECK, resource: null, gainShare: 0 }, 1)).toMatchObject({
+      tone: 'balanced',
+      title: 'Balanced',
+    });
+  });
+});
+
+describe('reliefView', () => {
+  const view = reliefView(SAMPLE_BOTTLENECK, US);
+
+  it('puts the largest gain first and leaves out what the shop does not have', () => {
+    expect(view.rows.map((row) => row.label)).toEqual(['People', 'Chambers', 'Shelf heat', 'Power supply']);
+    expect(view.mostGain).toBe(125);
+  });
+
+  it('shows gains in money and share, "nothing" for next to none, a dash where a rerun means nothing', () => {
+    expect(view.rows.map((row) => row.gainText)).toEqual(['$125 (13 %)', '$20 (2.0 %)', 'nothing', '—']);
+    expect(view.table.rows[0]).toEqual(['People', '40 %', '$125 (13 %)']);
+  });
+
+  it('heads the figure with the finding', () => {
+    expect(view.finding).toBe('Hands hold it back: a quarter more would bring 13 %');
+    const jam = { ...SAMPLE_BOTTLENECK, sharedPumpJams: true, lastChamberAdds: 0.41 };
+    expect(reliefView(jam, US).finding).toBe('The shared pump jams: the last chamber on it adds 41 % of what it could');
+    expect(reliefView({ ...SAMPLE_BOTTLENECK, resource: null }, US).finding).toContain('Nothing in particular');
+  });
+});

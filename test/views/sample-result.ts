@@ -1,0 +1,173 @@
+import type { Bottleneck } from '../../lib/insight/insight-types.ts';
+import type { CostPart, ScenarioResult, ScenarioReturn } from '../../lib/model/scenario-result.ts';
+import type { GroupWeek, PhaseHours, PlantReport } from '../../lib/plant/report-types.ts';
+import type { ScenarioView } from '../../lib/views/scenario-view.ts';
+
+const HOUR = 3600;
+
+const NO_PHASES: PhaseHours = {
+  waitingToLoad: 0,
+  loading: 0,
+  freezing: 0,
+  waitingForPump: 0,
+  pumpDown: 0,
+  primary: 0,
+  secondary: 0,
+  hold: 0,
+  unloading: 0,
+  defrost: 0,
+  waitingToClean: 0,
+  cleaning: 0,
+  idleNoDemand: 0,
+  waitingForFreezer: 0,
+};
+
+const GROUP: GroupWeek = {
+  pumpTypeId: 'pump',
+  chambers: 2,
+  pumpTime: 100 * HOUR,
+  pumpStarts: 5,
+  vapourLoadMean: 0,
+  vapourLoadPeak: 0,
+  vapourTolerance: 1e-4,
+  waterSwallowed: 0,
+  manifoldPressurePeak: 90,
+  manifoldPressure95: 80,
+  manifoldPressureMean: 40,
+  ceilingShare: 0.21,
+};
+
+/** A made-up week of two chambers: 168 chamber hours of drying, 84 of waiting for people, the rest of handling. */
+export const SAMPLE_PLANT: PlantReport = {
+  chambers: 2,
+  products: [],
+  batches: 10,
+  wetIn: 100,
+  dryOut: 20,
+  waterRemoved: 80,
+  cycleTime: 20 * HOUR,
+  phases: { ...NO_PHASES, primary: 100 * HOUR, secondary: 68 * HOUR, hold: 84 * HOUR, loading: 84 * HOUR },
+  limits: {
+    shelfTemperature: 0,
+    heaterPower: 0,
+    frozenLimit: 0,
+    scorchLimit: 0,
+    ceilingByTrap: 0,
+    ceilingByGas: 0,
+    flooded: 0,
+    desorption: 0,
+  },
+  groups: [GROUP],
+  energy: { heaters: 0, refrigeration: 0, pumps: 0, freezer: 0, defrost: 0, controls: 0 },
+  peakPower: 0,
+  roomHeat: 0,
+  crew: { load: 0, unload: 0, clean: 0, onShift: 0 },
+  utilisation: { chambers: 0.5, pump: 0.1, hose: 0, trap: 0, heater: 0, freezer: null, crew: 0.2, demand: null },
+  trapFill: 0,
+  chamberPressurePeak: 90,
+  chamberPressureMean: 60,
+  week: {
+    lanes: [
+      { chamber: 0, start: 0, end: 84 * HOUR, phase: 'primary', productId: 'strawberries' },
+      { chamber: 0, start: 84 * HOUR, end: 168 * HOUR, phase: 'hold', productId: 'strawberries' },
+      { chamber: 1, start: 0, end: 168 * HOUR, phase: 'idleNoDemand', productId: '' },
+    ],
+    samples: [
+      [
+        { time: 0, pumpOn: true, manifoldPressure: 40, vapourLoad: 2e-5, trapLoad: 1e-4, chamberPressure: 60 },
+        { time: 84 * HOUR, pumpOn: false, manifoldPressure: null, vapourLoad: 0, trapLoad: 0, chamberPressure: null },
+      ],
+    ],
+    crew: [
+      [0, 0],
+      [8 * HOUR, 1],
+      [9 * HOUR, 0],
+    ],
+    power: [],
+  },
+  batchRecords: [],
+};
+
+const COST: Readonly<Record<CostPart, number>> = {
+  materials: 40,
+  packaging: 20,
+  oil: 2,
+  electricity: 8,
+  labour: 25,
+  other: 5,
+};
+
+export interface SampleChange {
+  readonly versusToday?: Partial<ScenarioReturn> | null;
+  readonly cost?: Partial<Record<CostPart, number>>;
+  readonly plant?: Partial<PlantReport>;
+  readonly chambers?: number;
+  readonly warnings?: ScenarioResult['warnings'];
+}
+
+const RETURN: ScenarioReturn = {
+  incremental: [],
+  cumulative: [-100, -40, 20, 80],
+  payback: { kind: 'crossed', months: 1.667, recrosses: false },
+  discountedPayback: { kind: 'crossed', months: 1.8, recrosses: false },
+  netPresentValue: 70,
+  rateOfReturn: { kind: 'one', yearly: 0.5 },
+  deepestCash: -100,
+  leftAtHorizon: 0,
+};
+
+/** A made-up result whose figures are plain enough to check by hand. */
+export function sampleResult(change: SampleChange = {}): ScenarioResult {
+  const parts = { ...COST, ...change.cost };
+  const perBatch = Object.values(parts).reduce((sum, amount) => sum + amount, 0);
+  const versusToday = change.versusToday === null ? null : { ...RETURN, ...change.versusToday };
+  return {
+    scenarioId: 'sample',
+    name: 'Sample',
+    chambers: change.chambers ?? 2,
+    pumps: 1,
+    plant: { ...SAMPLE_PLANT, ...change.plant },
+    cost: {
+      lines: (Object.entries(parts) as [CostPart, number][]).map(([part, amount]) => ({
+        part,
+        perBatch: amount,
+        perWeek: amount * 10,
+        perKilogram: amount / 2,
+      })),
+      perWeek: perBatch * 10,
+      perBatch,
+      perKilogram: perBatch / 2,
+      salesPerWeek: 2000,
+      contributionPerWeek: 1000,
+      contributionPerBatch: 100,
+      ownerTimePerWeek: 0,
+      oilChangesPerWeek: 0.1,
+      oilLimit: 'hours',
+    },
+    capital: [],
+    capitalTotal: 100,
+    finance: { cash: [], coverByYear: [], lowestCover: 1.5, yearlyDebtService: 0, versusToday },
+    warnings: change.warnings ?? [],
+  };
+}
+
+export function sampleView(name: string, place: number, change: SampleChange = {}): ScenarioView {
+  return { id: `s${place}`, name, place, result: sampleResult(change) };
+}
+
+/** A bottleneck that people are, with a quarter more of them worth an eighth. */
+export const SAMPLE_BOTTLENECK: Bottleneck = {
+  scenarioId: 's1',
+  resource: 'crew',
+  gainShare: 0.125,
+  reliefs: [
+    { resource: 'chambers', utilisation: 0.5, gain: 20, gainShare: 0.02 },
+    { resource: 'crew', utilisation: 0.4, gain: 125, gainShare: 0.125 },
+    { resource: 'heater', utilisation: 0.3, gain: 0.2, gainShare: 0.0002 },
+    { resource: 'freezer', utilisation: null, gain: null, gainShare: null },
+    { resource: 'power', utilisation: 0.9, gain: null, gainShare: null },
+  ],
+  outputPerChamber: null,
+  lastChamberAdds: null,
+  sharedPumpJams: false,
+};

@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { OUTPUTS } from '../../lib/model/outputs.ts';
+import { rangeText } from '../../lib/views/range-text.ts';
+import { scenarioRows } from '../../lib/views/scenario-rows.ts';
+import {
+  entryCellsIn,
+  fillEntries,
+  pasteEntries,
+  type ShownSheet,
+  scenariosIn,
+} from '../../lib/views/sheet-gestures.ts';
+import { SAMPLE_BOTTLENECK, sampleResult } from './sample-result.ts';
+import { DEMO_COLUMNS, DEMO_STATE } from './sheet-of-demo.ts';
+
+const RESULT = sampleResult();
+const ROWS = scenarioRows({
+  state: DEMO_STATE,
+  columns: DEMO_COLUMNS,
+  outputs: OUTPUTS,
+  shown: { system: 'us', currency: 'USD' },
+  computed: () => ({
+    outcome: { kind: 'computed', result: RESULT },
+    lastResult: RESULT,
+    bottleneck: SAMPLE_BOTTLENECK,
+    lastBottleneck: SAMPLE_BOTTLENECK,
+  }),
+});
+const SHEET: ShownSheet = {
+  rows: ROWS,
+  columnIds: ['name', 'chambers:mid', 'pumpArrangement', 'capital', 'bottleneck'],
+  entryIds: new Set(DEMO_COLUMNS.map((column) => column.id)),
+};
+
+function range(top: number, left: number, bottom: number, right: number) {
+  return { anchor: { row: top, column: left }, head: { row: bottom, column: right } };
+}
+
+describe('pasteEntries', () => {
+  it('lays a block over rows and columns', () => {
+    const { entries, leftOut } = pasteEntries('4\town\r\n5\tone shared\r\n', range(1, 1, 1, 1), SHEET);
+    expect(entries).toEqual([
+      { scenarioId: 'three-shared', columnId: 'chambers:mid', text: '4' },
+      { scenarioId: 'three-shared', columnId: 'pumpArrangement', text: 'own' },
+      { scenarioId: 'four-shared', columnId: 'chambers:mid', text: '5' },
+      { scenarioId: 'four-shared', columnId: 'pumpArrangement', text: 'one shared' },
+    ]);
+    expect(leftOut).toBe('');
+  });
+
+  it('says what fell on computed columns and off the sheet', () => {
+    const { entries, leftOut } = pasteEntries('own\t1\t2\t3\n', range(5, 2, 5, 2), SHEET);
+    expect(entries).toHaveLength(1);
+    expect(leftOut).toBe(' 2 cells fell on computed columns, 1 cell fell off the sheet.');
+  });
+});
+
+describe('fillEntries', () => {
+  it('repeats the first row downward', () => {
+    expect(fillEntries(range(1, 1, 3, 1), 'down', SHEET).map((entry) => [entry.scenarioId, entry.text])).toEqual([
+      ['four-shared', '3'],
+      ['six-shared', '3'],
+    ]);
+  });
+
+  it('leaves computed columns alone', () => {
+    expect(fillEntries(range(1, 3, 3, 4), 'down', SHEET)).toEqual([]);
+  });
+});
+
+describe('ranges', () => {
+  it('know their entry cells and their scenarios', () => {
+    expect(entryCellsIn(range(1, 2, 1, 4), SHEET)).toMatchObject([{ columnId: 'pumpArrangement' }]);
+    expect(scenariosIn(range(3, 0, 2, 4), SHEET)).toEqual(['four-shared', 'six-shared']);
+  });
+
+  it('become text that other programs read: plain figures, words of the flag', () => {
+    expect(rangeText(ROWS, SHEET.columnIds, range(1, 0, 1, 4))).toBe(
+      'Three on one pump\t3\tone shared\t100\tPeople: +13 % with a quarter more',
+    );
+  });
+
+  it('paste back what they copy', () => {
+    const text = rangeText(ROWS, SHEET.columnIds, range(1, 0, 2, 2));
+    expect(pasteEntries(text, range(1, 0, 1, 0), SHEET).entries.map((entry) => entry.text)).toEqual([
+      'Three on one pump',
+      '3',
+      'one shared',
+      'Four on one pump',
+      '4',
+      'one shared',
+    ]);
+  });
+});
