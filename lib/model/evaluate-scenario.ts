@@ -9,7 +9,7 @@ import { scenarioCapital } from './scenario-capital.ts';
 import { type CostAccount, scenarioCost } from './scenario-cost.ts';
 import { scenarioEquipment, todayOf } from './scenario-equipment.ts';
 import { scenarioFinance } from './scenario-finance.ts';
-import type { ScenarioOutcome, ScenarioResult } from './scenario-result.ts';
+import type { ScenarioFinance, ScenarioOutcome, ScenarioResult } from './scenario-result.ts';
 import { scenarioWarnings } from './scenario-warnings.ts';
 import { shopSpec } from './shop-spec.ts';
 
@@ -19,9 +19,16 @@ export interface ScenarioWeek {
   readonly account: CostAccount;
 }
 
+/** Runs a shop's week: `simulateShop`, or something that remembers what it has run. */
+export type Simulate = typeof simulateShop;
+
 /** Simulates a scenario's week and costs it; findings when the shop cannot run like that. */
-export function scenarioWeek(plan: Plan, scenario: Scenario): Result<ScenarioWeek, readonly Finding[]> {
-  const outcome = simulateShop(shopSpec(plan, scenario));
+export function scenarioWeek(
+  plan: Plan,
+  scenario: Scenario,
+  simulate: Simulate = simulateShop,
+): Result<ScenarioWeek, readonly Finding[]> {
+  const outcome = simulate(shopSpec(plan, scenario));
   if (!outcome.ok) return fail([plantFinding(plan, scenario, outcome.error)]);
   return succeed({ plant: outcome.value, account: scenarioCost(plan, scenario, outcome.value) });
 }
@@ -50,14 +57,29 @@ function todayFailed(findings: readonly Finding[]): Finding[] {
   }));
 }
 
-function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: ScenarioWeek): ScenarioResult {
+/**
+ * What a scenario does to the purse, given the week of today's shop and its own week.
+ * @param late months by which the new machines start later than they are paid for, ≥ 0
+ */
+export function weeksFinance(
+  plan: Plan,
+  scenario: Scenario,
+  today: ScenarioWeek,
+  own: ScenarioWeek,
+  late = 0,
+): ScenarioFinance {
   const first = todayOf(plan);
   const isToday = scenario.id === first.id;
+  const bought = Math.round(scenario.purchaseMonth);
   // The shop has run as today before the plan begins, so that a purchase in its first month is a change too.
   const now = { month: -1, plant: today.plant, week: today.account.week };
-  const then = { month: Math.round(scenario.purchaseMonth), plant: own.plant, week: own.account.week };
+  const then = { month: bought + late, plant: own.plant, week: own.account.week };
   const todayProjection = planProjection(plan, first, [now]);
-  const projection = isToday ? todayProjection : planProjection(plan, scenario, [now, then]);
+  const projection = isToday ? todayProjection : planProjection(plan, scenario, [now, then], bought);
+  return scenarioFinance(plan, todayProjection, projection, isToday);
+}
+
+function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: ScenarioWeek): ScenarioResult {
   const capital = scenarioCapital(plan, scenario);
   const { chamberCount, pumpCount } = scenarioEquipment(scenario);
   return {
@@ -69,23 +91,29 @@ function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: Scen
     cost: own.account.shown,
     capital: capital.lines.map(({ name, amount }) => ({ label: name, amount })),
     capitalTotal: capital.total,
-    finance: scenarioFinance(plan, todayProjection, projection, isToday),
+    finance: weeksFinance(plan, scenario, today, own),
     warnings: scenarioWarnings(plan, scenario, own.plant),
   };
 }
 
 /** The week of today's shop, for callers that evaluate many scenarios of one plan and want it worked out once. */
-export function todayWeek(plan: Plan): Result<ScenarioWeek, readonly Finding[]> {
-  return scenarioWeek(plan, todayOf(plan));
+export function todayWeek(plan: Plan, simulate: Simulate = simulateShop): Result<ScenarioWeek, readonly Finding[]> {
+  return scenarioWeek(plan, todayOf(plan), simulate);
 }
 
 /**
  * Everything about one scenario of a checked plan: its week, its cost, its capital and what it brings against today. The one
  * place where plant, cost and finance meet. Deterministic; does not depend on which scenarios were evaluated before.
  * @param today the week of today's shop, when it is known already
+ * @param simulate how a week is run, for callers that keep weeks to use again
  * @throws RangeError when the plan has no scenario of that id
  */
-export function evaluateScenario(plan: Plan, scenarioId: string, today = todayWeek(plan)): ScenarioOutcome {
+export function evaluateScenario(
+  plan: Plan,
+  scenarioId: string,
+  today = todayWeek(plan),
+  simulate: Simulate = simulateShop,
+): ScenarioOutcome {
   const scenario = findById(plan.scenarios, scenarioId, 'scenario');
   const { name } = scenario;
   const late = purchaseTooLate(plan, scenario);
@@ -94,7 +122,7 @@ export function evaluateScenario(plan: Plan, scenarioId: string, today = todayWe
   if (!today.ok) {
     return { kind: 'refused', scenarioId, name, findings: first === scenario ? today.error : todayFailed(today.error) };
   }
-  const own = first === scenario ? today : scenarioWeek(plan, scenario);
+  const own = first === scenario ? today : scenarioWeek(plan, scenario, simulate);
   if (!own.ok) return { kind: 'refused', scenarioId, name, findings: own.error };
   return { kind: 'computed', result: assemble(plan, scenario, today.value, own.value) };
 }

@@ -114,17 +114,19 @@ function monthBefore(plan: Plan, today: TradePhase): { readonly revenue: number;
 /**
  * The shop projected month by month in one scenario. The first of `phases` is today, as it ran before the plan; a scenario
  * adds its own from its month of purchase on.
+ * @param bought month in which all is paid for, when that is before the last phase begins
  */
 export function planProjection(
   plan: Plan,
   scenario: Scenario,
   phases: readonly [TradePhase, ...TradePhase[]],
+  bought = phases.at(-1)?.month ?? 0,
 ): Projection {
   const horizon = horizonMonths(plan);
   const financing = baseValues('financing', plan.financing);
   const trade: MonthlyTrade = monthlyTrade(plan, phases, horizon);
   const [today] = phases;
-  const month = Math.max(0, phases.at(-1)?.month ?? 0);
+  const month = Math.max(0, bought);
   const capital = scenarioCapital(plan, scenario).total;
   const principal = Math.max(0, capital) * financing.loanShare;
   const loan = principal > 0 ? newLoan(plan, principal, month) : null;
