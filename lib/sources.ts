@@ -108,6 +108,24 @@ export const SOURCES = {
     year: 1992,
     note: 'Read in a public re-hosted copy; its worked coffee example was solved by drawing.',
   },
+  'hammami-rene-1997': {
+    author: 'Hammami, René',
+    title: 'Determination of freeze-drying process variables for strawberries, J. Food Eng. 32, 133-154',
+    year: 1997,
+    note: 'Pressure, plate and time read in two abstracts; the title is from memory, the load was not visible.',
+  },
+  'hammami-rene-marin-1999': {
+    author: 'Hammami, René, Marin',
+    title: 'Process-quality optimization of the vacuum freeze-drying of apple slices, Int. J. Food Sci. Technol. 34, 145-160',
+    year: 1999,
+    note: 'Load, pressure, plate and time read in an abstract; the citation is from memory.',
+  },
+  'clark-2013': {
+    author: 'Clark',
+    title: 'Freeze drying, Food Technology magazine, November',
+    year: 2013,
+    note: 'Says that heat passes better and vapour worse as the pressure rises, so that there is a best pressure.',
+  },
   'fellows-food-processing': {
     author: 'Fellows',
     title: 'Food Processing Technology: Principles and Practice',
