@@ -116,7 +116,8 @@ export const SOURCES = {
   },
   'hammami-rene-marin-1999': {
     author: 'Hammami, René, Marin',
-    title: 'Process-quality optimization of the vacuum freeze-drying of apple slices, Int. J. Food Sci. Technol. 34, 145-160',
+    title:
+      'Process-quality optimization of the vacuum freeze-drying of apple slices, Int. J. Food Sci. Technol. 34, 145-160',
     year: 1999,
     note: 'Load, pressure, plate and time read in an abstract; the citation is from memory.',
   },
