@@ -323,6 +323,12 @@ export const SOURCES = {
     year: 1998,
     note: 'From memory.',
   },
+  'mckay-1979': {
+    author: 'McKay, M. D., Beckman, R. J. and Conover, W. J.',
+    title: 'A comparison of three methods for selecting values of input variables, Technometrics 21(2), 239-245',
+    year: 1979,
+    note: 'From memory.',
+  },
   'saltelli-2008': {
     author: 'Saltelli, A. and others',
     title: 'Global Sensitivity Analysis: The Primer, Ishigami function, pages 179 to 182',

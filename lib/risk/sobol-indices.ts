@@ -1,4 +1,4 @@
-import { scrambledSobolPoints } from './sobol.ts';
+import { samplePoints } from './sample-points.ts';
 
 /** Points at which the model has to be run: every coordinate strictly between 0 and 1. */
 export interface IndexDesign {
@@ -19,14 +19,14 @@ export interface SobolIndices {
 }
 
 /**
- * Design for first-order and total indices: two independent scrambled Sobol samples and their mixtures, in all
+ * Design for first-order and total indices: two independent scrambled samples and their mixtures, in all
  * count·(inputs + 2) runs. Source: saltelli-2010.
- * Throws RangeError when twice the inputs exceed the dimensions there are Sobol numbers for.
+ * Throws RangeError as `samplePoints` does.
  * @param count points in each sample, best 2ᵏ
  * @param inputs number of uncertain inputs
  */
 export function indexDesign(count: number, inputs: number, seed: number): IndexDesign {
-  const points = scrambledSobolPoints(count, 2 * inputs, seed);
+  const points = samplePoints(count, 2 * inputs, seed);
   const a = points.map((point) => point.slice(0, inputs));
   const b = points.map((point) => point.slice(inputs));
   const mixed = Array.from({ length: inputs }, (_, input) =>

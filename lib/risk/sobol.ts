@@ -10,7 +10,7 @@ export const SOBOL_DIMENSIONS = SOBOL_DIRECTIONS.length + 1;
 /**
  * The first points of Sobol's sequence [–], each coordinate 0 to below 1, in Gray-code order, the origin first.
  * Best taken in counts of 2ᵏ. Source: joe-kuo-2008.
- * Throws RangeError on more than 40 dimensions or a count that is not whole and 0 to 2³².
+ * Throws RangeError on more than 128 dimensions or a count that is not whole and 0 to 2³².
  */
 export function sobolPoints(count: number, dimensions: number): number[][] {
   requireSize(count, dimensions);

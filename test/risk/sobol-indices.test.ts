@@ -38,11 +38,19 @@ describe('sobolIndices', () => {
   it('refuses results that do not fit', () => {
     expect(() => sobolIndices([1, 2], [1], [[1, 2]])).toThrow(RangeError);
     expect(() => sobolIndices([1], [1], [[1]])).toThrow(RangeError);
-    expect(() => indexDesign(8, 21, 1)).toThrow(RangeError);
+    expect(() => indexDesign(8, -1, 1)).toThrow(RangeError);
   });
 });
 
 describe('indexDesign', () => {
+  it('has room for more inputs than there are Sobol numbers', () => {
+    const { a, b, mixed } = indexDesign(16, 100, 1);
+    expect([a[0]?.length, b[0]?.length, mixed.length]).toEqual([100, 100, 100]);
+    for (const column of [5, 90]) {
+      expect(new Set(b.map((point) => Math.floor(16 * (point[column] ?? 0)))).size).toBe(16);
+    }
+  });
+
   it('mixes one coordinate at a time', () => {
     const design = indexDesign(4, 3, 1);
     expect(design.mixed).toHaveLength(3);
