@@ -19,7 +19,16 @@ import {
   TEMPERATURE,
 } from '../../lib/plant/group-state.ts';
 import { ATMOSPHERE, pumpDown } from '../../lib/plant/pump-down.ts';
-import { LOG_MANIFOLD, stepCount, stepValue } from '../../lib/plant/step-log.ts';
+import {
+  chamberValue,
+  LOG_DRIED,
+  LOG_END,
+  LOG_MANIFOLD,
+  LOG_PRESSURE,
+  LOG_START,
+  stepCount,
+  stepValue,
+} from '../../lib/plant/step-log.ts';
 import type { ChamberUnitSpec, ProductSpec, PumpSpec } from '../../lib/plant/types.ts';
 
 /** Chambers on one pump, each with its load, all started at once. */
@@ -36,6 +45,8 @@ export interface SharedDrying {
   readonly gas: readonly number[];
   /** Since the end of the pump-down [s]; primary is 0 for a load without ice. */
   readonly loads: readonly { readonly primary: number; readonly total: number; readonly pumped: number }[];
+  /** Mean chamber pressure while the first quarter of the ice goes, by chamber [Pa]; 0 for a load without ice. */
+  readonly earlyPressures: readonly number[];
   /** Highest manifold pressure of any step [Pa]. */
   readonly peakManifold: number;
   readonly steps: number;
@@ -84,6 +95,19 @@ function peakManifold(run: GroupRun): number {
   return peak;
 }
 
+/** Time mean of the chamber pressure from step to step, by the trapezium rule, until a quarter of the ice is gone. */
+function earlyPressure({ log }: GroupRun, unit: number): number {
+  let sum = 0;
+  let time = 0;
+  for (let step = 0; step + 1 < stepCount(log) && chamberValue(log, step, unit, LOG_DRIED) < 0.25; step += 1) {
+    const length = stepValue(log, step, LOG_END) - stepValue(log, step, LOG_START);
+    const ends = chamberValue(log, step, unit, LOG_PRESSURE) + chamberValue(log, step + 1, unit, LOG_PRESSURE);
+    sum += 0.5 * ends * length;
+    time += length;
+  }
+  return time > 0 ? sum / time : 0;
+}
+
 /** Pumps all chambers down together and dries their loads to the end, as the week does between two events. */
 export function dryTogether(start: SharedStart, control: StepControl = STANDARD_CONTROL): SharedDrying {
   const { pump, units, products } = start;
@@ -110,6 +134,7 @@ export function dryTogether(start: SharedStart, control: StepControl = STANDARD_
     pumpDown: down.duration,
     gas: down.gas,
     loads,
+    earlyPressures: units.map((_, i) => earlyPressure(run, i)),
     peakManifold: peakManifold(run),
     steps: stepCount(run.log),
   };
