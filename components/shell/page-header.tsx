@@ -3,6 +3,7 @@ import { applyTheme, startTheme } from '../../lib/io/theme-choice.ts';
 import type { UnitSystem } from '../../lib/units/dimension.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
 import { getPlanner } from '../state/planner.ts';
+import type { Keeping } from '../state/planner-state.ts';
 import { usePlanner } from '../state/use-planner.ts';
 import { ChoiceBar } from '../ui/choice-bar.tsx';
 import { SignButton } from '../ui/sign-button.tsx';
@@ -13,6 +14,13 @@ const SYSTEMS = [
   { value: 'us', label: 'US' },
   { value: 'si', label: 'SI' },
 ] as const;
+
+const KEEPING_WORDS: Readonly<Record<Keeping, string>> = {
+  starting: '',
+  writing: 'keeping …',
+  kept: 'kept in this browser',
+  loose: 'not kept: save it as a file',
+};
 
 function PlanName({ name }: { readonly name: string }) {
   const planner = getPlanner();
@@ -77,6 +85,7 @@ function ThemeButton() {
 export function PageHeader() {
   const planner = getPlanner();
   const sheet = usePlanner((state) => state.sheet);
+  const keeping = usePlanner((state) => state.keeping);
   const { plan } = presentState(sheet);
   const { past, future } = sheet.history;
   const setSystem = (value: UnitSystem) =>
@@ -91,7 +100,9 @@ export function PageHeader() {
         <h1 className={styles.product}>Rimeplan</h1>
         <div className={styles.names}>
           <PlanName name={plan.name} />
-          <p className={styles.shop}>{plan.site.shopName}</p>
+          <p className={styles.shop}>
+            {plan.site.shopName} · <span data-testid="keeping">{KEEPING_WORDS[keeping]}</span>
+          </p>
         </div>
       </div>
       <div className={styles.tools}>

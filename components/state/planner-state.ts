@@ -14,8 +14,8 @@ export interface OpenFailure {
   readonly lines: readonly FileFaultLine[];
 }
 
-/** `starting`: looking for a kept plan; `kept`: the browser keeps it; `loose`: it does not, or another tab has it. */
-export type Keeping = 'starting' | 'kept' | 'loose';
+/** `starting`: looking for a kept plan; `writing`: an edit is about to be kept; `loose`: the browser does not keep it, or another tab has it. */
+export type Keeping = 'starting' | 'writing' | 'kept' | 'loose';
 
 /** Everything the page shows, from which it is drawn. */
 export interface PlannerState {

@@ -57,9 +57,16 @@ function createPlanner() {
     set({ notice: { text, tone } });
   }
 
-  const keeper: PlanKeeper = createPlanKeeper(openPlanStorage(), (words) => {
-    set({ keeping: 'loose', notice: { text: words, tone: 'bad' } });
+  const keeper: PlanKeeper = createPlanKeeper(openPlanStorage(), {
+    onKept: () => set({ keeping: 'kept' }),
+    onLoose: (words) => set({ keeping: 'loose', notice: { text: words, tone: 'bad' } }),
   });
+
+  function keep(plan: Plan): void {
+    if (state.keeping === 'loose') return;
+    set({ keeping: 'writing' });
+    keeper.keep(() => serialisePlan(plan));
+  }
 
   function follow(): void {
     if (state.keeping !== 'starting') desk.follow(presentState(state.sheet).plan, state.currentId);
@@ -73,7 +80,7 @@ function createPlanner() {
     const selectedIds = current === state.currentId ? state.selectedIds : [current];
     set({ sheet, currentId: current, selectedIds, notice: { text: said, tone: done ? 'plain' : 'bad' } });
     follow();
-    if (changed) keeper.keep(() => serialisePlan(plan));
+    if (changed) keep(plan);
   }
 
   /** Begins with a plan: there is nothing before it to go back to. */

@@ -10,7 +10,7 @@ export function spawnEngine(): EngineHandle<RemoteEngine> {
   return { engine: wrap<EngineApi>(worker), stop: () => worker.terminate() };
 }
 
-/** How many engines this machine can run beside the page: all cores but one, at least two and at most four. */
+/** How many engines this machine can run beside the page: all cores but one, at most four. */
 export function engineCount(): number {
-  return Math.max(2, Math.min(4, (navigator.hardwareConcurrency ?? 2) - 1));
+  return Math.max(1, Math.min(4, (navigator.hardwareConcurrency ?? 2) - 1));
 }

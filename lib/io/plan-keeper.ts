@@ -11,6 +11,13 @@ export interface PlanKeeper {
   readonly keep: (text: () => string) => void;
 }
 
+export interface KeeperReport {
+  /** Told when the latest plan has been written. */
+  readonly onKept: () => void;
+  /** Told in words when the plan is no longer kept. */
+  readonly onLoose: (words: string) => void;
+}
+
 /** How long a plan must rest before it is written [ms]. */
 const REST = 400;
 
@@ -27,9 +34,8 @@ function keptPlan(outcome: LoadOutcome): KeptPlan {
 
 /**
  * Writes the plan as it is edited. After a refusal, or when another tab has written, it stops for good and says so once.
- * @param onLoose told in words when the plan is no longer kept
  */
-export function createPlanKeeper(storage: PlanStorage, onLoose: (words: string) => void): PlanKeeper {
+export function createPlanKeeper(storage: PlanStorage, { onKept, onLoose }: KeeperReport): PlanKeeper {
   let revision = 0;
   let loose = false;
   let latest: (() => string) | null = null;
@@ -39,6 +45,7 @@ export function createPlanKeeper(storage: PlanStorage, onLoose: (words: string) 
   function take(outcome: SaveOutcome): void {
     if (outcome.kind === 'saved') {
       revision = outcome.revision;
+      if (latest === null) onKept();
       return;
     }
     loose = true;

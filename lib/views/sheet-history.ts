@@ -91,7 +91,7 @@ export function performEntries(sheet: SheetHistory, applied: AppliedEntries): Ge
   if (!outcome.ok) return { sheet, said: firstWords(outcome.error), done: false };
   const label = changes.length === 0 ? `mark ${countOf(applied.rejected, 'cell')}` : commandLabel(command);
   const after = { plan: outcome.value, rejected: applied.state.rejected };
-  return { sheet: record(sheet, after, label), said: applied.said, done: true };
+  return { sheet: record(sheet, after, label), said: applied.said, done: applied.rejected === 0 };
 }
 
 /** Another plan in the place of this one, as one step that can be undone. */

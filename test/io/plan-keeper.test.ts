@@ -24,6 +24,8 @@ function storeOf(load: LoadOutcome) {
 
 const FOUND: LoadOutcome = { kind: 'found', text: 'kept', revision: 7 };
 
+const SILENT = { onKept: () => {}, onLoose: () => {} };
+
 async function rest(): Promise<void> {
   await vi.advanceTimersByTimeAsync(1000);
 }
@@ -38,7 +40,7 @@ describe('plan keeper', () => {
 
   it('writes the last of several plans in quick succession, on top of what it loaded', async () => {
     const { storage, saved } = storeOf(FOUND);
-    const keeper = createPlanKeeper(storage, () => {});
+    const keeper = createPlanKeeper(storage, SILENT);
     await keeper.load();
     keeper.keep(() => 'first');
     keeper.keep(() => 'second');
@@ -51,13 +53,27 @@ describe('plan keeper', () => {
     ]);
   });
 
+  it('tells when the latest plan has been written', async () => {
+    const { storage } = storeOf(FOUND);
+    let kept = 0;
+    const onKept = () => {
+      kept += 1;
+    };
+    const keeper = createPlanKeeper(storage, { ...SILENT, onKept });
+    await keeper.load();
+    keeper.keep(() => 'first');
+    expect(kept).toBe(0);
+    await rest();
+    expect(kept).toBe(1);
+  });
+
   it.each([
     [{ kind: 'conflict' } as const, /Another tab/],
     [{ kind: 'refused', message: 'no room' } as const, /no room.*Save it as a file/],
   ])('says once that the plan is no longer kept, and then leaves the store alone: %o', async (outcome, words) => {
     const { storage, saved, refuse } = storeOf(FOUND);
     const said: string[] = [];
-    const keeper = createPlanKeeper(storage, (text) => said.push(text));
+    const keeper = createPlanKeeper(storage, { ...SILENT, onLoose: (text) => said.push(text) });
     await keeper.load();
     refuse(outcome);
     keeper.keep(() => 'mine');
@@ -71,7 +87,7 @@ describe('plan keeper', () => {
 
   it('says in plain words why nothing could be loaded', async () => {
     const { storage } = storeOf({ kind: 'refused', message: 'private window' });
-    const loaded = await createPlanKeeper(storage, () => {}).load();
+    const loaded = await createPlanKeeper(storage, SILENT).load();
     expect(loaded).toMatchObject({ kind: 'refused', words: expect.stringContaining('private window') });
   });
 });

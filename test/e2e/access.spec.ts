@@ -1,0 +1,49 @@
+import AxeBuilder from '@axe-core/playwright';
+import { cellAt, enter, openSheet, untilDone } from './sheet.ts';
+import { expect, test } from './strict-page.ts';
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`nothing stands in the way of anyone, ${colorScheme}`, async ({ page }) => {
+    test.setTimeout(300_000);
+    await page.emulateMedia({ colorScheme });
+    await openSheet(page);
+    await enter(page, 1, 'chambers:mid', 'lots');
+    await page.getByLabel('All columns').check();
+    await untilDone(page);
+    for (const summary of await page.locator('details > summary').all()) await summary.click();
+    const results = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze();
+    expect(results.violations.map((violation) => [violation.id, violation.nodes.map((node) => node.html)])).toEqual([]);
+  });
+}
+
+test('every chart has its finding as a name, and its figures as a table', async ({ page }) => {
+  test.setTimeout(300_000);
+  await openSheet(page);
+  await untilDone(page);
+  const figures = page.getByRole('figure');
+  await expect(figures).toHaveCount(5);
+  for (const figure of await figures.all()) {
+    await expect(figure.getByRole('heading', { level: 3 })).not.toBeEmpty();
+    await figure.locator('summary').click();
+    await expect(figure.locator('tbody tr').first()).toBeVisible();
+  }
+});
+
+test('the page is read on a phone', async ({ page }) => {
+  await page.setViewportSize({ width: 380, height: 800 });
+  await openSheet(page);
+  await expect(page.locator('[data-figure="A typical week"] svg[role="img"]')).toBeVisible({ timeout: 60_000 });
+  const overhang = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(overhang).toBeLessThanOrEqual(0);
+  await expect(cellAt(page, 0, 'name')).toBeInViewport();
+});
+
+test('typing never waits for the engine', async ({ page }) => {
+  await openSheet(page);
+  // The engine is at work on six rows by now; the cell takes up the entry all the same.
+  await enter(page, 1, 'chambers:mid', '5');
+  await enter(page, 1, 'chambers:mid', '6');
+  await enter(page, 1, 'chambers:mid', '7');
+  await expect(cellAt(page, 1, 'chambers:mid')).toHaveText('7', { timeout: 2000 });
+  await expect(page.getByTestId('progress')).toHaveAttribute('data-done', 'false');
+});

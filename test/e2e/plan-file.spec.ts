@@ -1,0 +1,76 @@
+import { readFile } from 'node:fs/promises';
+import { parsePlan } from '../../lib/plan/parse-plan.ts';
+import { cellAt, enter, openSheet, statusLine } from './sheet.ts';
+import { expect, test } from './strict-page.ts';
+
+test.beforeEach(async ({ page }) => {
+  await openSheet(page);
+});
+
+test('a plan is saved as a file and opened again', async ({ page }) => {
+  await enter(page, 1, 'chambers:mid', '5');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save' }).click();
+  const file = await (await download).path();
+  const parsed = parsePlan(await readFile(file, 'utf8'));
+  expect(parsed.ok && parsed.value.scenarios[1]?.chambers[0]?.count).toBe(5);
+
+  await page.getByRole('button', { name: 'Start again from the demo' }).click();
+  await expect(cellAt(page, 1, 'chambers:mid')).toHaveText('3');
+  await page.getByTestId('open-file').setInputFiles(file);
+  await expect(cellAt(page, 1, 'chambers:mid')).toHaveText('5');
+  await expect(statusLine(page)).toContainText('is open');
+  await page.keyboard.press('Control+z');
+  await expect(cellAt(page, 1, 'chambers:mid')).toHaveText('3');
+});
+
+test('a file with faults is not opened, and every fault is shown', async ({ page }) => {
+  await enter(page, 1, 'chambers:mid', '5');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save' }).click();
+  const text = await readFile(await (await download).path(), 'utf8');
+  const broken = text.replace('"count": 5', '"count": 500').replace('"currency": "USD"', '"currency": "dollars"');
+  await page.getByTestId('open-file').setInputFiles({
+    name: 'broken.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(broken),
+  });
+  const dialog = page.getByRole('dialog', { name: 'broken.json was not opened' });
+  await expect(dialog.getByRole('listitem')).toHaveCount(2);
+  await expect(dialog).toContainText('scenarios.1.chambers.0.count');
+  await expect(dialog).toContainText('site.currency');
+  await page.keyboard.press('Escape');
+  await expect(dialog).toBeHidden();
+  await expect(cellAt(page, 1, 'chambers:mid')).toHaveText('5');
+});
+
+test('the plan is as it was left when the page is opened again', async ({ page }) => {
+  await enter(page, 1, 'chambers:mid', '5');
+  await expect(page.getByTestId('keeping')).toHaveText('kept in this browser');
+  await page.reload();
+  await expect(cellAt(page, 1, 'chambers:mid')).toHaveText('5');
+  await expect(statusLine(page)).toHaveText('Your plan is as you left it.');
+});
+
+test('two tabs do not overwrite each other', async ({ page, context }) => {
+  const other = await context.newPage();
+  await openSheet(other);
+  await enter(other, 1, 'chambers:mid', '5');
+  await expect(other.getByTestId('keeping')).toHaveText('kept in this browser');
+  await enter(page, 1, 'chambers:mid', '6');
+  await expect(statusLine(page)).toContainText('Another tab has changed the kept plan');
+  await page.reload();
+  await expect(cellAt(page, 1, 'chambers:mid')).toHaveText('5');
+});
+
+test('a browser that keeps nothing says so, and the plan can still be saved', async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'indexedDB', { value: undefined });
+  });
+  await openSheet(page);
+  await expect(statusLine(page)).toContainText('does not keep the plan');
+  await expect(page.getByTestId('keeping')).toHaveText('not kept: save it as a file');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save' }).click();
+  expect((await download).suggestedFilename()).toMatch(/\.rimeplan\.json$/);
+});
