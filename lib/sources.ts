@@ -352,6 +352,18 @@ export const SOURCES = {
     title: 'An Introduction to Management Science, waiting lines with a finite calling population',
     year: 2012,
   },
+  'grassmann-taksar-heyman-1985': {
+    author: 'Grassmann, W. K., Taksar, M. I. and Heyman, D. P.',
+    title: 'Regenerative analysis and steady state distributions for Markov chains, Oper. Res. 33(5), 1107-1116',
+    year: 1985,
+    note: 'From memory.',
+  },
+  'hyndman-fan-1996': {
+    author: 'Hyndman, R. J. and Fan, Y.',
+    title: 'Sample quantiles in statistical packages, The American Statistician 50(4), 361-365',
+    year: 1996,
+    note: 'Definition 7, from memory.',
+  },
   // Shop inputs
   'irs-pub-946': {
     author: 'U.S. Internal Revenue Service',

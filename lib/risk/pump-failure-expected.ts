@@ -1,0 +1,74 @@
+import { pumpChain } from './pump-chain.ts';
+import { type PumpAtWork, type PumpFailureTerms, SECONDS_PER_YEAR } from './pump-failure-terms.ts';
+
+/** What failing pumps cost in a year, all positive [money/year]. */
+export interface FailureCost {
+  /** Loads that were under vacuum and had to be thrown away. */
+  readonly spoiled: number;
+  /** Sales less running cost that the idle chambers did not bring. */
+  readonly idle: number;
+  /** Bills for mending. */
+  readonly repairs: number;
+  readonly total: number;
+}
+
+/** The mean year with failing pumps. */
+export interface ExpectedFailures {
+  /** Failures of all pumps [1/year]. */
+  readonly failures: number;
+  /** Time that pumps are stopped, added up over them [s/year]. */
+  readonly downtime: number;
+  /** `stopped[j]`: share of time in which j pumps are stopped [–]. */
+  readonly stopped: readonly number[];
+  /** Share of time that a chamber has a running pump to call on [–]. */
+  readonly availability: number;
+  readonly spoiledLoads: number;
+  /** Loads spoiled and loads not begun [1/year]. */
+  readonly lostBatches: number;
+  readonly cost: FailureCost;
+}
+
+/**
+ * Mean year of failing pumps in closed form, from the steady state of `pumpChain`. Pumps that fail unequally often are
+ * taken at their mean rate, and failures and downtime shared out by rate; where each is mended at once this is off by
+ * the square of (difference in rate × repair time), which is below 1e-4 for pumps worth running.
+ * Source: derived.
+ */
+export function expectedFailures(terms: PumpFailureTerms): ExpectedFailures {
+  const { pumps } = terms;
+  const total = sumOf(pumps, (pump) => pump.failuresPerYear);
+  const chain = pumpChain({
+    pumps: pumps.length,
+    failureRate: total / pumps.length,
+    repairTime: terms.repairTime / SECONDS_PER_YEAR,
+    swapTime: terms.swapTime === null ? null : terms.swapTime / SECONDS_PER_YEAR,
+    crews: terms.crews,
+  });
+  const part = (pump: PumpAtWork) => (total > 0 ? pump.failuresPerYear / total : 0);
+  /** Share of the year that this pump is stopped. */
+  const stopped = (pump: PumpAtWork) => part(pump) * chain.meanStopped;
+  const spoiledOf = (pump: PumpAtWork) => part(pump) * chain.failureRate * pump.loadsUnderVacuum * terms.spoiledShare;
+  const spoiledLoads = sumOf(pumps, spoiledOf);
+  const chambers = sumOf(pumps, (pump) => pump.chambers);
+  return {
+    failures: chain.failureRate,
+    downtime: chain.meanStopped * SECONDS_PER_YEAR,
+    stopped: chain.stopped,
+    availability: 1 - sumOf(pumps, (pump) => pump.chambers * stopped(pump)) / chambers,
+    spoiledLoads,
+    lostBatches: spoiledLoads + sumOf(pumps, (pump) => pump.batchesPerYear * stopped(pump)),
+    cost: failureCost(
+      sumOf(pumps, (pump) => spoiledOf(pump) * pump.loadValue),
+      sumOf(pumps, (pump) => pump.contributionPerYear * stopped(pump)),
+      chain.failureRate * terms.repairBill,
+    ),
+  };
+}
+
+function failureCost(spoiled: number, idle: number, repairs: number): FailureCost {
+  return { spoiled, idle, repairs, total: spoiled + idle + repairs };
+}
+
+function sumOf<Item>(items: readonly Item[], amount: (item: Item) => number): number {
+  return items.reduce((sum, item) => sum + amount(item), 0);
+}
