@@ -53,6 +53,15 @@ function pumpCannotReach(plan: Plan, { pump, pressure, reached }: Problem<'pumpC
   );
 }
 
+function cannotFollow(plan: Plan, { pump }: Problem<'cannotFollow'>): Finding {
+  return finding(
+    `pumps.${plan.pumps.findIndex((type) => type.name === pump)}`,
+    pump,
+    `The pressures of the chambers on "${pump}" change faster than can be followed.`,
+    'Look for an entry far from any real machine: free volume, outgassing, cold surface, hose or pump speed.',
+  );
+}
+
 function dryingStalls(plan: Plan, { productId, chamber }: Problem<'dryingStalls'>): Finding {
   return ofProduct(
     plan,
@@ -130,6 +139,8 @@ export function plantFinding(plan: Plan, scenario: Scenario, problem: PlantProbl
       return freezingImpossible(plan, problem);
     case 'freezerTooSmall':
       return freezerTooSmall(plan, problem);
+    case 'cannotFollow':
+      return cannotFollow(plan, problem);
     case 'nothingToMake':
       return nothingToMake(plan, scenario);
     default:

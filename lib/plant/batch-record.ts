@@ -36,6 +36,8 @@ export function closeBatch(shop: Shop, chamber: ChamberRun): Omit<BatchRecord, '
   const group: PumpGroup = run.group;
   const load = chamber.current?.load as LoadLaw;
   const { peak, mean } = primaryPressures(run.log, chamber.logFrom, chamber.unit);
+  const given = waterInLoad(load, 0, load.boundMoisture);
+  const left = waterInLoad(load, stateValue(group, chamber.unit, DRIED), stateValue(group, chamber.unit, MOISTURE));
   const onTrap = iceOnTrap(unitOf(shop, chamber), group.state, chamber.unit * STATE_SIZE);
   return {
     chamber: chamber.index,
@@ -43,10 +45,11 @@ export function closeBatch(shop: Shop, chamber: ChamberRun): Omit<BatchRecord, '
     start: chamber.batchStart,
     wetIn: load.wet,
     dryOut: dryOutput(load),
-    waterIn: waterInLoad(load, 0, load.boundMoisture),
+    waterIn: given,
     waterOnTrap: onTrap,
-    waterThroughPump: stateValue(group, chamber.unit, PUMPED),
-    waterLeft: waterInLoad(load, stateValue(group, chamber.unit, DRIED), stateValue(group, chamber.unit, MOISTURE)),
+    // A trap without ice gives off no vapour: the pump cannot have had more than the load gave.
+    waterThroughPump: Math.min(stateValue(group, chamber.unit, PUMPED), given - left),
+    waterLeft: left,
     iceOnTrap: onTrap,
     pressurePeak: peak,
     pressureMean: mean,

@@ -22,6 +22,8 @@ export interface ChamberRates {
   dried: number;
   moisture: number;
   temperature: number;
+  /** Rate constant of desorption [1/s]: moisture falls toward its equilibrium as exp(−∫k·dt). */
+  desorption: number;
   /** ∂(dT/dt)/∂T [1/s]. */
   temperatureSlope: number;
 }
@@ -36,6 +38,7 @@ export function chamberRatesRecord(): ChamberRates {
     dried: 0,
     moisture: 0,
     temperature: 0,
+    desorption: 0,
     temperatureSlope: 0,
   };
 }
@@ -79,8 +82,8 @@ function secondaryRates(
 ): void {
   const { desorption } = load.product;
   const moisture = state[at + MOISTURE] as number;
-  const rate =
-    desorptionRate(desorption.rate, desorption.activationEnergy, temperature) * (moisture - desorption.equilibrium);
+  out.desorption = desorptionRate(desorption.rate, desorption.activationEnergy, temperature);
+  const rate = out.desorption * (moisture - desorption.equilibrium);
   out.flow = rate * load.dryMatter;
   out.moisture = -rate;
   restingPressure(unit, state, at, out);
@@ -121,6 +124,7 @@ export function chamberRates(
   out.dried = 0;
   out.moisture = 0;
   out.temperature = 0;
+  out.desorption = 0;
   out.temperatureSlope = 0;
   if (unit.mode === 'primary' && unit.load) primaryRates(unit, unit.load, state, at, out);
   else if (unit.mode === 'secondary' && unit.load) secondaryRates(unit, unit.load, state, at, temperature, out);

@@ -8,9 +8,12 @@ import type { ChamberSpec, FreezerSpec, ProductSpec } from './types.ts';
 /** The load is cooled this far below its melt-back limit before the vacuum starts [K]: common practice, no source. */
 const SAFETY_MARGIN = 5;
 
+/** The laws of food end here [K]: −60 °C. */
+const COLDEST = 213.15;
+
 /** Centre temperature a load must have before vacuum [K]. */
 function finalCentre(product: ProductSpec): number {
-  return Math.min(product.frozenLimit, product.initialFreezing) - SAFETY_MARGIN;
+  return Math.max(COLDEST, Math.min(product.frozenLimit, product.initialFreezing) - SAFETY_MARGIN);
 }
 
 /** Mean heat capacity of frozen food between two temperatures, the ice that still forms included [J/(kg·K)]. */

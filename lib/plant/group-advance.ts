@@ -50,6 +50,8 @@ const SHORTEST_STEP = 1e-3;
 /** The two-step formula stays stable up to a growth of 1 + √2 from one step to the next. */
 const GROWTH = 2.4;
 const TEMPERATURE_TOLERANCE = 1;
+/** Moisture is held this much tighter than the ice, because its last part decides the time. */
+const MOISTURE_SHARE = 0.4;
 const GAS_ABSOLUTE = 0.5;
 const GAS_RELATIVE = 0.03;
 /** A load counts as through its stage within this of the mark. */
@@ -114,11 +116,11 @@ function stepError(run: GroupRun, length: number): number {
   let worst = 0;
   for (let i = 0; i < group.units.length; i += 1) {
     const gas = work.next[i * STATE_SIZE + GAS] as number;
-    const moistureScale = (group.units[i] as ChamberUnit).load?.boundMoisture ?? 1;
+    const moistureScale = (group.units[i] as ChamberUnit).load?.boundMoisture || 1;
     worst = Math.max(
       worst,
       secondOrderPart(group, work, length, i, DRIED) / control.tolerance,
-      secondOrderPart(group, work, length, i, MOISTURE) / (control.tolerance * moistureScale),
+      secondOrderPart(group, work, length, i, MOISTURE) / (MOISTURE_SHARE * control.tolerance * moistureScale),
       secondOrderPart(group, work, length, i, TEMPERATURE) / TEMPERATURE_TOLERANCE,
       secondOrderPart(group, work, length, i, GAS) / (GAS_ABSOLUTE + GAS_RELATIVE * gas),
     );
@@ -136,7 +138,8 @@ function acceptableStep(run: GroupRun, wanted: number): number {
     if (error <= 1 || length <= SHORTEST_STEP) {
       // A step cut short by an event elsewhere says nothing against the length that was planned.
       const planned = length < run.nextLength && length === wanted ? run.nextLength : 0;
-      run.nextLength = Math.min(run.control.longest, Math.max(planned, length * Math.min(GROWTH, factor)));
+      const proposed = Math.max(planned, SHORTEST_STEP, length * Math.min(GROWTH, factor));
+      run.nextLength = Math.min(run.control.longest, proposed);
       return length;
     }
     length = Math.max(SHORTEST_STEP, length * Math.max(0.1, factor));
@@ -276,7 +279,15 @@ function forgetPast(run: GroupRun, settled: number): void {
  */
 export function advanceGroup(run: GroupRun, until: number, settled: number): void {
   forgetPast(run, settled);
-  while (run.group.time < until && run.finished.length === 0) takeStep(run, until);
+  while (run.group.time < until && run.finished.length === 0 && !isExhausted(run)) takeStep(run, until);
+}
+
+/** A shop of ten chambers takes 20 000 steps for its six weeks; one that needs this many is not a shop any more. */
+const MOST_STEPS = 250_000;
+
+/** True when a group has used up its steps: its pressures change faster than can be followed. */
+export function isExhausted(run: GroupRun): boolean {
+  return stepCount(run.log) >= MOST_STEPS;
 }
 
 /** Takes a group that has run ahead back to `time`, as if the steps beyond had not been taken. */

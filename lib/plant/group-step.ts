@@ -87,6 +87,13 @@ function sensible(temperature: number): number {
   return Math.min(HOTTEST, Math.max(COLDEST, temperature));
 }
 
+/** Moisture after a step, exact for the rate constant averaged over it: w_e + (w − w_e)·exp(−∫k·dt), stable however fast it is. */
+function moistureAt(unit: ChamberUnit, moisture: number, exponent: number): number {
+  if (exponent === 0 || !unit.load) return moisture;
+  const { equilibrium } = unit.load.product.desorption;
+  return equilibrium + (moisture - equilibrium) * Math.exp(-exponent);
+}
+
 /** Predicts every value at the end of the step: slow ones by Euler, fast ones along their last slope. */
 function predict(group: PumpGroup, work: StepWork, length: number): void {
   const { first, trial } = work;
@@ -97,7 +104,11 @@ function predict(group: PumpGroup, work: StepWork, length: number): void {
     const at = i * STATE_SIZE;
     const chamber = first.chambers[i] as ChamberRates;
     trial[at + DRIED] = (state[at + DRIED] as number) + length * chamber.dried;
-    trial[at + MOISTURE] = (state[at + MOISTURE] as number) + length * chamber.moisture;
+    trial[at + MOISTURE] = moistureAt(
+      units[i] as ChamberUnit,
+      state[at + MOISTURE] as number,
+      length * chamber.desorption,
+    );
     trial[at + PUMPED] = (state[at + PUMPED] as number) + length * (first.pumped[i] as number);
     trial[at + GAS] = Math.max(0, (state[at + GAS] as number) + length * (work.slope[at + GAS] as number));
     if ((units[i] as ChamberUnit).mode !== 'secondary') continue;
@@ -140,7 +151,8 @@ function manifoldStep(group: PumpGroup, work: StepWork, formula: BackwardFormula
     residual -= (byGas * gasResidual(group, work, formula, length, i)) / pivot;
     slope += (byGas * length * (second.gasByManifold[i] as number)) / pivot;
   }
-  return -residual / slope;
+  // Nothing answers when the hoses are choked and the pump is at its end: the pressure stays where it is.
+  return slope < 0 ? -residual / slope : 0;
 }
 
 function gasResidual(group: PumpGroup, work: StepWork, formula: BackwardFormula, length: number, i: number): number {
@@ -218,7 +230,8 @@ function correctSlow(group: PumpGroup, work: StepWork, length: number): void {
     const b = second.chambers[i] as ChamberRates;
     const half = 0.5 * length;
     next[at + DRIED] = (state[at + DRIED] as number) + half * (a.dried + b.dried);
-    next[at + MOISTURE] = (state[at + MOISTURE] as number) + half * (a.moisture + b.moisture);
+    const exponent = half * (a.desorption + b.desorption);
+    next[at + MOISTURE] = moistureAt(units[i] as ChamberUnit, state[at + MOISTURE] as number, exponent);
     next[at + HEAT] = (state[at + HEAT] as number) + half * (a.heat + b.heat);
     next[at + PUMPED] =
       (state[at + PUMPED] as number) + half * ((first.pumped[i] as number) + (second.pumped[i] as number));
@@ -273,7 +286,7 @@ export function secondOrderPart(group: PumpGroup, work: StepWork, length: number
   const a = work.first.chambers[i] as ChamberRates;
   const b = work.second.chambers[i] as ChamberRates;
   if (place === DRIED) return 0.5 * length * Math.abs(b.dried - a.dried);
-  if (place === MOISTURE) return 0.5 * length * Math.abs(b.moisture - a.moisture);
+  if (place === MOISTURE) return Math.abs((work.next[at + MOISTURE] as number) - (work.trial[at + MOISTURE] as number));
   if (place === TEMPERATURE && (group.units[i] as ChamberUnit).mode !== 'secondary') return 0;
   const predicted = (group.state[at + place] as number) + length * (work.slope[at + place] as number);
   return 0.5 * Math.abs((work.next[at + place] as number) - predicted);

@@ -195,4 +195,6 @@ export type PlantProblem =
   | { readonly kind: 'nobodyCanDo'; readonly task: string; readonly needed: number; readonly longestShift: number }
   | { readonly kind: 'freezingImpossible'; readonly productId: string; readonly chamber: string }
   | { readonly kind: 'freezerTooSmall'; readonly productId: string; readonly load: number; readonly capacity: number }
+  /** Pressures of a pump's chambers change faster than can be followed: the inputs describe no real machine. */
+  | { readonly kind: 'cannotFollow'; readonly pump: string }
   | { readonly kind: 'nothingToMake' };

@@ -1,6 +1,6 @@
 import { fail, type Result, succeed } from '../result.ts';
 import { nextTime, popEvent } from './event-queue.ts';
-import { advanceGroup, STANDARD_CONTROL, type StepControl } from './group-advance.ts';
+import { advanceGroup, isExhausted, STANDARD_CONTROL, type StepControl } from './group-advance.ts';
 import { loneCycleTime } from './lone-cycle.ts';
 import { prepareLoads } from './prepare-loads.ts';
 import type { PlantProblem, PlantReport } from './report-types.ts';
@@ -57,6 +57,8 @@ function stalledLoad(shop: Shop): PlantProblem | null {
 function runToEnd(shop: Shop): PlantProblem | null {
   while (shop.now < shop.end) {
     const owner = advanceToNextEvent(shop);
+    const wild = shop.groups.find(isExhausted);
+    if (wild) return { kind: 'cannotFollow', pump: wild.group.spec.pump.name };
     if (shop.now >= shop.end) break;
     if (owner !== null) endDryingStages(shop, owner);
     else {

@@ -46,6 +46,11 @@ const PROBLEMS: {
     'freezer.capacity',
     ['Bean and ham soup', '81.0 kg', '70.0 kg'],
   ],
+  cannotFollow: [
+    { kind: 'cannotFollow', pump: 'Good pump with gas ballast' },
+    'pumps.1',
+    ['Good pump with gas ballast', 'faster than can be followed'],
+  ],
   nothingToMake: [{ kind: 'nothingToMake' }, 'scenarios.3.mix', ['no product']],
 };
 

@@ -30,10 +30,39 @@ function moistureFindings(product: Product, path: string): readonly Finding[] {
   return [planError(`${path}.targetMoisture`, `${targetMoisture.value} ${targetMoisture.unit}`, problem, remedy)];
 }
 
+/** Molar gas constant [J/(mol·K)]; plans know no physics, and this one number is all they need of it. */
+const GAS_CONSTANT = 8.314462618;
+
+/** Held water cannot leave faster than this, whatever the warmth [1/s]: half of it within a minute, where real food takes an hour. */
+const FASTEST_DESORPTION = 0.012;
+
+/** Rate and temperature brake go together: each alone may be large, but not so that the last drying takes seconds. */
+function desorptionFindings(product: Product, path: string): readonly Finding[] {
+  const temperature = inBase(product.shelfSecondary, 'temperature');
+  const energy = inBase(product.desorptionEnergy, 'molarEnergy');
+  const rate = inBase(product.desorptionRate, 'rate') * Math.exp(-energy / (GAS_CONSTANT * temperature));
+  if (rate <= FASTEST_DESORPTION) return [];
+  const minutes = Math.log(2) / rate / 60;
+  const shown = `${product.desorptionRate.value} ${product.desorptionRate.unit}`;
+  const problem = `${product.name} would lose half of its held water in ${minutes.toPrecision(2)} minutes, which no food does.`;
+  return [
+    planError(
+      `${path}.desorptionRate`,
+      shown,
+      problem,
+      'Lower the rate of the last drying, or raise its temperature brake.',
+    ),
+  ];
+}
+
 /** Each product can exist and can get dry. */
 export function productRule(plan: Plan): readonly Finding[] {
   return plan.products.flatMap((product, i) => {
     const path = `products.${i}`;
-    return [...compositionFindings(product, path), ...moistureFindings(product, path)];
+    return [
+      ...compositionFindings(product, path),
+      ...moistureFindings(product, path),
+      ...desorptionFindings(product, path),
+    ];
   });
 }
