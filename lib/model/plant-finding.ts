@@ -55,7 +55,7 @@ function pumpCannotReach(plan: Plan, { pump, pressure, reached }: Problem<'pumpC
 
 function cannotFollow(plan: Plan, { pump }: Problem<'cannotFollow'>): Finding {
   return finding(
-    `pumps.${plan.pumps.findIndex((type) => type.name === pump)}`,
+    `pumps.${plan.pumps.findIndex((type) => type.name === pump)}.speed`,
     pump,
     `The pressures of the chambers on "${pump}" change faster than can be followed.`,
     'Look for an entry far from any real machine: free volume, outgassing, cold surface, hose or pump speed.',

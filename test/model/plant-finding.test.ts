@@ -48,7 +48,7 @@ const PROBLEMS: {
   ],
   cannotFollow: [
     { kind: 'cannotFollow', pump: 'Good pump with gas ballast' },
-    'pumps.1',
+    'pumps.1.speed',
     ['Good pump with gas ballast', 'faster than can be followed'],
   ],
   nothingToMake: [{ kind: 'nothingToMake' }, 'scenarios.3.mix', ['no product']],
