@@ -1,4 +1,13 @@
-import type { ChamberSpec, ChamberUnitSpec, PumpSpec, ShiftSpec, ShopSpec, TrapSpec } from '../plant/types.ts';
+import type {
+  ChamberSpec,
+  ChamberUnitSpec,
+  CrewSpec,
+  PumpSpec,
+  ShiftSpec,
+  ShopSpec,
+  TaskSpec,
+  TrapSpec,
+} from '../plant/types.ts';
 import type { Resource } from './insight-types.ts';
 
 function largerTrap(trap: TrapSpec, factor: number): TrapSpec {
@@ -11,15 +20,26 @@ function largerTrap(trap: TrapSpec, factor: number): TrapSpec {
   };
 }
 
-/** A chamber with everything of its own larger: shelves, room, heat, trap. Hose and pump stay as they are. */
+/**
+ * A chamber with everything of its own larger: shelves, room, heat, trap, and with them its leak and the gas its walls give
+ * off, for a quarter more chamber asks a quarter more of the pump. Hose and pump stay as they are.
+ */
 function largerChamber(chamber: ChamberSpec, factor: number): ChamberSpec {
   return {
     ...chamber,
     shelfArea: chamber.shelfArea * factor,
     volume: chamber.volume * factor,
+    leak: chamber.leak * factor,
+    outgassing: chamber.outgassing * factor,
     heaterPower: chamber.heaterPower * factor,
     trap: largerTrap(chamber.trap, factor),
   };
+}
+
+/** Tasks as long as `factor` batches of the present size would take, so that a larger chamber makes no task cheaper. */
+function longerTasks({ tasks, shifts }: CrewSpec, factor: number): CrewSpec {
+  const longer = (task: TaskSpec): TaskSpec => ({ ...task, perBatch: task.perBatch * factor });
+  return { shifts, tasks: { load: longer(tasks.load), unload: longer(tasks.unload), clean: longer(tasks.clean) } };
 }
 
 function largerPump(pump: PumpSpec, factor: number): PumpSpec {
@@ -55,13 +75,16 @@ function largerShift(shift: ShiftSpec, factor: number): ShiftSpec {
 
 /**
  * The same shop with one resource larger by `factor`; null when the week simulation knows no limit of that resource.
- * Chambers grow as machines (a quarter of a chamber cannot be bought), hoses by conductance, people
- * by longer shifts, so that no task gets cheaper.
+ * Chambers grow as machines (a quarter of a chamber cannot be bought) and take as many hands as more chambers would; hoses
+ * grow by conductance, people by longer shifts. No task gets cheaper.
  */
 export function enlarge(spec: ShopSpec, resource: Resource, factor: number): ShopSpec | null {
   switch (resource) {
     case 'chambers':
-      return eachUnit(spec, (unit) => ({ ...unit, chamber: largerChamber(unit.chamber, factor) }));
+      return {
+        ...eachUnit(spec, (unit) => ({ ...unit, chamber: largerChamber(unit.chamber, factor) })),
+        crew: longerTasks(spec.crew, factor),
+      };
     case 'pump':
       return {
         ...spec,

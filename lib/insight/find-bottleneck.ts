@@ -73,13 +73,19 @@ function relief(
   };
 }
 
-/** Resources that, bought larger, would be another machine than the one named; they do not compete for the name of bottleneck. */
-function largest(reliefs: readonly ResourceRelief[]): ResourceRelief | null {
+/** The resource whose relief brings most; null when none brings more than `enough` [money/week]. */
+function largest(reliefs: readonly ResourceRelief[], enough: number): ResourceRelief | null {
   let best: ResourceRelief | null = null;
   for (const candidate of reliefs) {
-    if ((candidate.gainShare ?? 0) > Math.max(BALANCED, best?.gainShare ?? 0)) best = candidate;
+    if ((candidate.gain ?? 0) > Math.max(enough, best?.gain ?? 0)) best = candidate;
   }
   return best;
+}
+
+/** What gains are measured by [money/week]: what is left over, or the sales where nothing is. */
+function yardstick(plan: Plan, scenario: Scenario, plant: PlantReport): number {
+  const { contributionPerWeek, salesPerWeek } = scenarioCost(plan, scenario, plant).shown;
+  return contributionPerWeek > 0 ? contributionPerWeek : salesPerWeek;
 }
 
 interface Sharing {
@@ -123,14 +129,15 @@ export function findBottleneck(plan: Plan, scenarioId: string): Bottleneck | nul
   const base = simulateShop(spec);
   if (!base.ok) return null;
   const reliefs = RESOURCES.map((resource) => relief(plan, scenario, spec, base.value, resource));
-  const worst = largest(reliefs);
+  const measure = yardstick(plan, scenario, base.value);
+  const worst = largest(reliefs, BALANCED * measure);
   const shares = sharing(plan, scenario);
   const beyondKnee = shares.lastChamberAdds !== null && shares.lastChamberAdds < KNEE_THRESHOLD;
   const isShared = shares.outputPerChamber !== null;
   return {
     scenarioId,
     resource: worst?.resource ?? null,
-    gainShare: worst?.gainShare ?? 0,
+    gainShare: worst?.gain ? worst.gain / measure : 0,
     reliefs,
     ...shares,
     sharedPumpJams: isShared && (worst?.resource === 'pump' || beyondKnee),

@@ -16,6 +16,7 @@ export interface Bottleneck {
   readonly scenarioId: string;
   /** The resource with the largest relief gain; null when none gains more than half a percent. */
   readonly resource: Resource | null;
+  /** Its gain over the present weekly contribution, or over the weekly sales where that is not positive. */
   readonly gainShare: number;
   readonly reliefs: readonly ResourceRelief[];
   /** Output per chamber against one chamber alone on a pump of its own of the same type, 0–1; null when the pump is not shared. */
