@@ -11,7 +11,7 @@ import {
   fillEntries,
   pasteEntries,
   type ShownSheet,
-  scenariosIn,
+  scenariosAcross,
 } from '../../lib/views/sheet-gestures.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
 import type { SheetAction } from '../../lib/views/sheet-keys.ts';
@@ -83,7 +83,7 @@ function fill(tools: SheetTools, range: CellRange, way: 'down' | 'right'): void 
 
 function actOnRows(tools: SheetTools, range: CellRange, action: SheetAction): void {
   const planner = getPlanner();
-  const ids = scenariosIn(range, shownSheet(tools));
+  const ids = scenariosAcross(range, tools.rows.current);
   const [first] = ids;
   const { plan } = state();
   if (first === undefined) return;

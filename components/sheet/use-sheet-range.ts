@@ -1,5 +1,5 @@
 import type { GridApi } from 'ag-grid-community';
-import { type RefObject, useCallback, useRef } from 'react';
+import { type RefObject, useCallback, useMemo, useRef } from 'react';
 import {
   type CellPlace,
   type CellRange,
@@ -55,5 +55,5 @@ export function useSheetRange(
     [grid, select, size],
   );
 
-  return { ref, select, stretchTo, stretchBy, size };
+  return useMemo(() => ({ ref, select, stretchTo, stretchBy, size }), [select, stretchTo, stretchBy, size]);
 }

@@ -14,6 +14,7 @@ import { CellNoteLine } from '../sheet/cell-note-line.tsx';
 import { ScenarioSheet } from '../sheet/scenario-sheet.tsx';
 import type { TypedCell } from '../sheet/sheet-context.ts';
 import { SheetToolbar } from '../sheet/sheet-toolbar.tsx';
+import type { NamedCell } from '../sheet/use-cell-gestures.ts';
 import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
 import { CautionsBlock } from './cautions-block.tsx';
@@ -22,11 +23,6 @@ import { PageHeader } from './page-header.tsx';
 import styles from './planner-page.module.css';
 import { ProgressLine } from './progress-line.tsx';
 import { useHistoryKeys } from './use-history-keys.ts';
-
-interface FocusedCell {
-  readonly scenarioId: string;
-  readonly columnId: string;
-}
 
 function StatusLine() {
   const notice = usePlanner((state) => state.notice);
@@ -49,7 +45,7 @@ export default function PlannerPage() {
   const currentId = usePlanner((state) => state.currentId);
   const selectedIds = usePlanner((state) => state.selectedIds);
   const isStarting = usePlanner((state) => state.keeping === 'starting');
-  const [focused, setFocused] = useState<FocusedCell | null>(null);
+  const [focused, setFocused] = useState<NamedCell | null>(null);
   const [typed, setTyped] = useState<TypedCell | null>(null);
   const [isWhole, setWhole] = useState(false);
   useHistoryKeys();

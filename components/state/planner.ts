@@ -1,7 +1,7 @@
-import { wrapBoard } from '../../lib/io/engine-board.ts';
-import { createEngineDesk, type EngineDesk } from '../../lib/io/engine-desk.ts';
+import { engineBoard } from '../../lib/io/engine-board.ts';
+import { EngineDesk } from '../../lib/io/engine-desk.ts';
 import { fileNameFor, offerTextFile, readTextFile } from '../../lib/io/plan-file.ts';
-import { createPlanKeeper, type PlanKeeper } from '../../lib/io/plan-keeper.ts';
+import { createPlanKeeper } from '../../lib/io/plan-keeper.ts';
 import { openPlanStorage } from '../../lib/io/plan-storage.ts';
 import type { Command } from '../../lib/plan/commands/command.ts';
 import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
@@ -43,127 +43,132 @@ function currentIn(plan: Plan, id: string): string {
   return plan.scenarios.some((scenario) => scenario.id === id) ? id : (plan.scenarios[0]?.id ?? '');
 }
 
-function createPlanner() {
-  const desk = createEngineDesk(wrapBoard);
-  let state = initialState(desk);
-  const listeners = new Set<() => void>();
-
-  function set(change: Partial<PlannerState>): void {
-    state = { ...state, ...change };
-    for (const listener of listeners) listener();
-  }
-
-  function say(text: string, tone: 'plain' | 'bad' = 'plain'): void {
-    set({ notice: { text, tone } });
-  }
-
-  const keeper: PlanKeeper = createPlanKeeper(openPlanStorage(), {
-    onKept: () => set({ keeping: 'kept' }),
-    onLoose: (words) => set({ keeping: 'loose', notice: { text: words, tone: 'bad' } }),
+/** The one who knows the plan and all that is told of it; the page only asks and shows. */
+export class Planner {
+  readonly #desk = new EngineDesk(engineBoard);
+  readonly #listeners = new Set<() => void>();
+  readonly #keeper = createPlanKeeper(openPlanStorage(), {
+    onKept: () => this.#set({ keeping: 'kept' }),
+    onLoose: (words) => this.#set({ keeping: 'loose', notice: { text: words, tone: 'bad' } }),
   });
+  #state = initialState(this.#desk);
 
-  function keep(plan: Plan): void {
-    if (state.keeping === 'loose') return;
-    set({ keeping: 'writing' });
-    keeper.keep(() => serialisePlan(plan));
+  constructor() {
+    this.#desk.subscribe(() => this.#set({ desk: this.#desk.snapshot() }));
+    void this.#start();
   }
 
-  function follow(): void {
-    if (state.keeping !== 'starting') desk.follow(presentState(state.sheet).plan, state.currentId);
+  readonly getState = (): PlannerState => this.#state;
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  readonly undo = (): void => this.#adopt(undoGesture(this.#state.sheet));
+
+  readonly redo = (): void => this.#adopt(redoGesture(this.#state.sheet));
+
+  readonly restart = (): void => {
+    const said = 'The invented shop is open again. Undo brings your plan back.';
+    const gesture = replacePlan(this.#state.sheet, { ...DEMO_PLAN }, 'start again', said);
+    this.#adopt(gesture, firstLook(DEMO_PLAN));
+  };
+
+  readonly saveFile = (): void => {
+    const { plan, rejected } = presentState(this.#state.sheet);
+    const name = fileNameFor(plan.name);
+    offerTextFile(name, serialisePlan(plan));
+    const left = rejected.length > 0 ? ' Marked entries are not in it.' : '';
+    this.say(`Saved as ${name}.${left}`);
+  };
+
+  readonly closeOpenFailure = (): void => this.#set({ openFailure: null });
+
+  say(text: string, tone: 'plain' | 'bad' = 'plain'): void {
+    this.#set({ notice: { text, tone } });
   }
 
-  /** Takes up a new history: the figures follow, and the browser keeps the plan. */
-  function adopt({ sheet, said, done }: Gesture, currentId = state.currentId): void {
-    const { plan } = presentState(sheet);
-    const changed = plan !== presentState(state.sheet).plan;
-    const current = currentIn(plan, currentId);
-    const selectedIds = current === state.currentId ? state.selectedIds : [current];
-    set({ sheet, currentId: current, selectedIds, notice: { text: said, tone: done ? 'plain' : 'bad' } });
-    follow();
-    if (changed) keep(plan);
+  command(command: Command, said: string): void {
+    this.#adopt(performCommand(this.#state.sheet, command, said));
   }
 
-  /** Begins with a plan: there is nothing before it to go back to. */
-  function begin(plan: Plan, said: string): void {
-    const currentId = firstLook(plan);
-    set({ sheet: startSheet(plan), currentId, selectedIds: [currentId], notice: { text: said, tone: 'plain' } });
-    follow();
+  rowGesture({ command, said, goTo }: RowGesture): void {
+    const gesture = performCommand(this.#state.sheet, command, said);
+    this.#adopt(gesture, gesture.done ? goTo : this.#state.currentId);
   }
 
-  async function start(): Promise<void> {
-    const loaded = await keeper.load();
-    if (loaded.kind === 'refused') set({ keeping: 'loose', notice: { text: loaded.words, tone: 'bad' } });
-    else set({ keeping: 'kept' });
-    const kept = loaded.kind === 'found' ? parsePlan(loaded.text) : null;
-    if (kept?.ok) begin(kept.value, 'Your plan is as you left it.');
-    else begin(DEMO_PLAN, loaded.kind === 'refused' ? loaded.words : WELCOME);
-    if (kept && !kept.ok) say('The kept plan could not be read, so the invented shop is shown instead.', 'bad');
+  enter(applied: AppliedEntries): void {
+    this.#adopt(performEntries(this.#state.sheet, applied));
   }
 
-  async function openFile(file: File): Promise<void> {
+  lookAt(currentId: string, selectedIds: readonly string[] = [currentId]): void {
+    const isSame = currentId === this.#state.currentId && selectedIds.join() === this.#state.selectedIds.join();
+    if (isSame) return;
+    this.#set({ currentId, selectedIds });
+    this.#follow();
+  }
+
+  async openFile(file: File): Promise<void> {
     const parsed = parsePlan(await readTextFile(file));
     if (!parsed.ok) {
-      set({ openFailure: { fileName: file.name, lines: planFileWords(parsed.error) } });
+      this.#set({ openFailure: { fileName: file.name, lines: planFileWords(parsed.error) } });
       return;
     }
     const { value: plan } = parsed;
     const said = `${plan.name} is open. Undo brings back what was open before.`;
-    adopt(replacePlan(state.sheet, plan, `open ${plan.name}`, said), firstLook(plan));
+    this.#adopt(replacePlan(this.#state.sheet, plan, `open ${plan.name}`, said), firstLook(plan));
   }
 
-  function saveFile(): void {
-    const { plan, rejected } = presentState(state.sheet);
-    const name = fileNameFor(plan.name);
-    offerTextFile(name, serialisePlan(plan));
-    const left = rejected.length > 0 ? ' Marked entries are not in it.' : '';
-    say(`Saved as ${name}.${left}`);
+  async #start(): Promise<void> {
+    const loaded = await this.#keeper.load();
+    this.#set({ keeping: loaded.kind === 'refused' ? 'loose' : 'kept' });
+    const kept = loaded.kind === 'found' ? parsePlan(loaded.text) : null;
+    if (kept?.ok) this.#begin(kept.value, 'Your plan is as you left it.');
+    else this.#begin(DEMO_PLAN, loaded.kind === 'refused' ? loaded.words : WELCOME);
+    if (loaded.kind === 'refused') this.say(loaded.words, 'bad');
+    if (kept && !kept.ok) this.say('The kept plan could not be read, so the invented shop is shown instead.', 'bad');
   }
 
-  desk.subscribe(() => set({ desk: desk.snapshot() }));
+  /** Begins with a plan: there is nothing before it to go back to. */
+  #begin(plan: Plan, said: string): void {
+    const currentId = firstLook(plan);
+    this.#set({ sheet: startSheet(plan), currentId, selectedIds: [currentId], notice: { text: said, tone: 'plain' } });
+    this.#follow();
+  }
 
-  return {
-    getState: () => state,
-    subscribe: (listener: () => void) => {
-      listeners.add(listener);
-      return () => {
-        listeners.delete(listener);
-      };
-    },
-    start,
-    openFile,
-    saveFile,
-    say,
-    command: (command: Command, said: string) => adopt(performCommand(state.sheet, command, said)),
-    rowGesture: ({ command, said, goTo }: RowGesture) => {
-      const gesture = performCommand(state.sheet, command, said);
-      adopt(gesture, gesture.done ? goTo : state.currentId);
-    },
-    enter: (applied: AppliedEntries) => adopt(performEntries(state.sheet, applied)),
-    undo: () => adopt(undoGesture(state.sheet)),
-    redo: () => adopt(redoGesture(state.sheet)),
-    lookAt: (currentId: string, selectedIds: readonly string[] = [currentId]) => {
-      const isSame = currentId === state.currentId && selectedIds.join() === state.selectedIds.join();
-      if (isSame) return;
-      set({ currentId, selectedIds });
-      follow();
-    },
-    restart: () => {
-      const said = 'The invented shop is open again. Undo brings your plan back.';
-      adopt(replacePlan(state.sheet, { ...DEMO_PLAN }, 'start again', said), firstLook(DEMO_PLAN));
-    },
-    closeOpenFailure: () => set({ openFailure: null }),
-  };
+  /** Takes up a new history: the figures follow, and the browser keeps the plan. */
+  #adopt({ sheet, said, done }: Gesture, wantedId = this.#state.currentId): void {
+    const { plan } = presentState(sheet);
+    const changed = plan !== presentState(this.#state.sheet).plan;
+    const currentId = currentIn(plan, wantedId);
+    const selectedIds = currentId === this.#state.currentId ? this.#state.selectedIds : [currentId];
+    this.#set({ sheet, currentId, selectedIds, notice: { text: said, tone: done ? 'plain' : 'bad' } });
+    this.#follow();
+    if (changed) this.#keep(plan);
+  }
+
+  #keep(plan: Plan): void {
+    if (this.#state.keeping === 'loose') return;
+    this.#set({ keeping: 'writing' });
+    this.#keeper.keep(() => serialisePlan(plan));
+  }
+
+  #follow(): void {
+    if (this.#state.keeping !== 'starting')
+      this.#desk.follow(presentState(this.#state.sheet).plan, this.#state.currentId);
+  }
+
+  #set(change: Partial<PlannerState>): void {
+    this.#state = { ...this.#state, ...change };
+    for (const listener of this.#listeners) listener();
+  }
 }
-
-export type Planner = ReturnType<typeof createPlanner>;
 
 let planner: Planner | null = null;
 
 /** The one planner of the page; it is made, and begins to work, when it is first asked for. */
 export function getPlanner(): Planner {
-  if (!planner) {
-    planner = createPlanner();
-    void planner.start();
-  }
+  planner ??= new Planner();
   return planner;
 }

@@ -3,7 +3,7 @@ import type { ScenarioOutcome, ScenarioResult } from '../model/scenario-result.t
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { scenarioKey } from '../views/scenario-key.ts';
 import { type ComputedScenario, NOTHING_COMPUTED } from '../views/scenario-rows.ts';
-import type { Job, JobBoard } from './job-board.ts';
+import type { Board, Job, JobReport } from './job-board.ts';
 
 /** What the desk asks of an engine; across threads every answer is a promise. */
 export interface DeskEngine {
@@ -28,14 +28,6 @@ export interface DeskSnapshot {
   readonly computed: ReadonlyMap<string, ComputedScenario>;
   readonly knee: KneeAnswer;
   readonly progress: Progress;
-}
-
-export interface EngineDesk {
-  /** Works out whatever of this plan is not known yet. `currentId` is served first, and has its knee worked out. */
-  readonly follow: (plan: Plan, currentId: string) => void;
-  readonly snapshot: () => DeskSnapshot;
-  readonly subscribe: (listener: () => void) => () => void;
-  readonly close: () => void;
 }
 
 export const EMPTY_SNAPSHOT: DeskSnapshot = {
@@ -89,115 +81,131 @@ function jobOf(kind: Kind, plan: Plan, watched: Watched): Job<DeskEngine> {
   return { key: jobKey(kind, watched), slow: kind !== 'result', start };
 }
 
+/** Answers by key, the oldest forgotten when there are too many. */
+class AnswerBook {
+  readonly #answers = new Map<string, unknown>();
+
+  keep(key: string, value: unknown): void {
+    this.#answers.delete(key);
+    this.#answers.set(key, value);
+    const oldest = this.#answers.keys().next().value;
+    if (this.#answers.size > MOST_ANSWERS && oldest !== undefined) this.#answers.delete(oldest);
+  }
+
+  has(kind: Kind, one: Watched): boolean {
+    return this.#answers.has(jobKey(kind, one));
+  }
+
+  get<Value>(kind: Kind, one: Watched): Value | undefined {
+    return this.#answers.get(jobKey(kind, one)) as Value | undefined;
+  }
+
+  isComputed(one: Watched): boolean {
+    return this.get<ScenarioOutcome>('result', one)?.kind === 'computed';
+  }
+}
+
 /** Keeps the figures of a plan up to date: only what has changed is worked out, the latest edit wins. */
-export function createEngineDesk(
-  makeBoard: (report: {
-    onDone: (key: string, value: unknown) => void;
-    onFailed: (key: string, reason: unknown) => void;
-  }) => JobBoard<DeskEngine>,
-): EngineDesk {
-  const answers = new Map<string, unknown>();
-  const lastResults = new Map<string, ScenarioResult>();
-  const lastBottlenecks = new Map<string, Bottleneck>();
-  let lastKnee: { scenarioId: string; curve: KneeCurve } | null = null;
-  let watched: readonly Watched[] = [];
-  let plan: Plan | null = null;
-  let currentId = '';
-  let snapshot = EMPTY_SNAPSHOT;
-  const listeners = new Set<() => void>();
+export class EngineDesk {
+  readonly #answers = new AnswerBook();
+  readonly #lastResults = new Map<string, ScenarioResult>();
+  readonly #lastBottlenecks = new Map<string, Bottleneck>();
+  readonly #listeners = new Set<() => void>();
+  readonly #board: Board<DeskEngine>;
+  #lastKnee: { readonly scenarioId: string; readonly curve: KneeCurve } | null = null;
+  #watched: readonly Watched[] = [];
+  #plan: Plan | null = null;
+  #currentId = '';
+  #snapshot = EMPTY_SNAPSHOT;
 
-  const board = makeBoard({ onDone: remember, onFailed: rememberFailure });
-
-  function keep(key: string, value: unknown): void {
-    answers.delete(key);
-    answers.set(key, value);
-    const oldest = answers.keys().next().value;
-    if (answers.size > MOST_ANSWERS && oldest !== undefined) answers.delete(oldest);
+  constructor(makeBoard: (report: JobReport) => Board<DeskEngine>) {
+    this.#board = makeBoard({
+      onDone: (key, value) => this.#remember(key, value),
+      onFailed: (key, reason) => this.#rememberFailure(key, reason),
+    });
   }
 
-  function remember(key: string, value: unknown): void {
-    keep(key, value);
-    refresh();
+  /** Works out whatever of this plan is not known yet. `currentId` is served first, and has its knee worked out. */
+  follow(plan: Plan, currentId: string): void {
+    if (plan === this.#plan && currentId === this.#currentId) return;
+    if (plan !== this.#plan) {
+      this.#watched = plan.scenarios.map((scenario) => ({ scenario, key: scenarioKey(plan, scenario) }));
+    }
+    this.#plan = plan;
+    this.#currentId = currentId;
+    this.#refresh();
   }
 
-  function rememberFailure(key: string, reason: unknown): void {
-    const failed = watched.find((one) => jobKey('result', one) === key);
-    keep(key, failed ? brokenOutcome(failed, reason) : null);
-    refresh();
+  snapshot(): DeskSnapshot {
+    return this.#snapshot;
   }
 
-  function answer<Value>(kind: Kind, one: Watched): Value | undefined {
-    return answers.get(jobKey(kind, one)) as Value | undefined;
+  /** @returns how to stop listening */
+  subscribe(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
   }
 
-  function computedOf(one: Watched): ComputedScenario {
-    const { id } = one.scenario;
-    const outcome = answer<ScenarioOutcome>('result', one) ?? null;
-    if (outcome?.kind === 'computed') lastResults.set(id, outcome.result);
-    const bottleneck = answer<Bottleneck | null>('bottleneck', one);
-    if (bottleneck) lastBottlenecks.set(id, bottleneck);
-    return {
-      outcome,
-      lastResult: lastResults.get(id) ?? null,
-      bottleneck,
-      lastBottleneck: lastBottlenecks.get(id) ?? null,
+  #remember(key: string, value: unknown): void {
+    this.#answers.keep(key, value);
+    this.#refresh();
+  }
+
+  #rememberFailure(key: string, reason: unknown): void {
+    const failed = this.#watched.find((one) => jobKey('result', one) === key);
+    this.#remember(key, failed ? brokenOutcome(failed, reason) : null);
+  }
+
+  #refresh(): void {
+    const plan = this.#plan;
+    const all = this.#wanted();
+    const open = all.filter(([kind, one]) => !this.#answers.has(kind, one));
+    this.#snapshot = {
+      computed: new Map(this.#watched.map((one) => [one.scenario.id, this.#computed(one)])),
+      knee: this.#knee(),
+      progress: { done: all.length - open.length, all: all.length },
     };
-  }
-
-  function kneeAnswer(): KneeAnswer {
-    const current = watched.find((one) => one.scenario.id === currentId);
-    const curve = current ? (answer<KneeCurve>('knee', current) ?? null) : null;
-    if (curve) lastKnee = { scenarioId: currentId, curve };
-    if (curve) return { curve, isStale: false };
-    const last = lastKnee?.scenarioId === currentId ? lastKnee.curve : null;
-    return { curve: last, isStale: last !== null };
-  }
-
-  function isComputed(one: Watched): boolean {
-    return answer<ScenarioOutcome>('result', one)?.kind === 'computed';
+    for (const listener of this.#listeners) listener();
+    // A bottleneck or a knee is only looked for once the scenario itself can be worked out.
+    const ready = open.filter(([kind, one]) => kind === 'result' || this.#answers.isComputed(one));
+    if (plan) this.#board.want(ready.map(([kind, one]) => jobOf(kind, plan, one)));
   }
 
   /** Everything wanted, most urgent first: figures, then bottlenecks, the chosen scenario before the others, then its knee. */
-  function wanted(): (readonly [Kind, Watched])[] {
-    const current = watched.filter((one) => one.scenario.id === currentId);
-    const ordered = [...current, ...watched.filter((one) => one.scenario.id !== currentId)];
-    const known = ordered.filter((one) => !answers.has(jobKey('result', one)) || isComputed(one));
+  #wanted(): (readonly [Kind, Watched])[] {
+    const current = this.#watched.filter((one) => one.scenario.id === this.#currentId);
+    const ordered = [...current, ...this.#watched.filter((one) => one.scenario.id !== this.#currentId)];
+    const runs = (one: Watched) => !this.#answers.has('result', one) || this.#answers.isComputed(one);
     return [
       ...ordered.map((one) => ['result', one] as const),
-      ...known.map((one) => ['bottleneck', one] as const),
-      ...current.filter((one) => known.includes(one)).map((one) => ['knee', one] as const),
+      ...ordered.filter(runs).map((one) => ['bottleneck', one] as const),
+      ...current.filter(runs).map((one) => ['knee', one] as const),
     ];
   }
 
-  function refresh(): void {
-    const all = wanted();
-    const open = all.filter(([kind, one]) => !answers.has(jobKey(kind, one)));
-    snapshot = {
-      computed: new Map(watched.map((one) => [one.scenario.id, computedOf(one)])),
-      knee: kneeAnswer(),
-      progress: { done: all.length - open.length, all: all.length },
+  #computed(one: Watched): ComputedScenario {
+    const { id } = one.scenario;
+    const outcome = this.#answers.get<ScenarioOutcome>('result', one) ?? null;
+    if (outcome?.kind === 'computed') this.#lastResults.set(id, outcome.result);
+    const bottleneck = this.#answers.get<Bottleneck | null>('bottleneck', one);
+    if (bottleneck) this.#lastBottlenecks.set(id, bottleneck);
+    return {
+      outcome,
+      lastResult: this.#lastResults.get(id) ?? null,
+      bottleneck,
+      lastBottleneck: this.#lastBottlenecks.get(id) ?? null,
     };
-    for (const listener of listeners) listener();
-    // A bottleneck or a knee is only looked for once the scenario itself can be worked out.
-    const ready = open.filter(([kind, one]) => kind === 'result' || isComputed(one));
-    const current = plan;
-    if (current) board.want(ready.map(([kind, one]) => jobOf(kind, current, one)));
   }
 
-  function follow(next: Plan, nextCurrentId: string): void {
-    if (next === plan && nextCurrentId === currentId) return;
-    if (next !== plan) watched = next.scenarios.map((scenario) => ({ scenario, key: scenarioKey(next, scenario) }));
-    plan = next;
-    currentId = nextCurrentId;
-    refresh();
+  #knee(): KneeAnswer {
+    const scenarioId = this.#currentId;
+    const current = this.#watched.find((one) => one.scenario.id === scenarioId);
+    const curve = current ? (this.#answers.get<KneeCurve>('knee', current) ?? null) : null;
+    if (curve) this.#lastKnee = { scenarioId, curve };
+    if (curve) return { curve, isStale: false };
+    const last = this.#lastKnee?.scenarioId === scenarioId ? this.#lastKnee.curve : null;
+    return { curve: last, isStale: last !== null };
   }
-
-  function subscribe(listener: () => void): () => void {
-    listeners.add(listener);
-    return () => listeners.delete(listener);
-  }
-
-  return { follow, snapshot: () => snapshot, subscribe, close: board.close };
 }
 
 /** The computed state of a scenario the desk has not heard of yet is "nothing". */

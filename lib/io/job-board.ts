@@ -12,18 +12,16 @@ export interface EngineHandle<Engine> {
   readonly stop: () => void;
 }
 
-export interface JobBoardOptions<Engine> {
-  readonly engines: number;
-  readonly spawn: () => EngineHandle<Engine>;
+/** Who is told how a job went. */
+export interface JobReport {
   readonly onDone: (key: string, value: unknown) => void;
   readonly onFailed: (key: string, reason: unknown) => void;
 }
 
-export interface JobBoard<Engine> {
+/** Where jobs are put up to be done. */
+export interface Board<Engine> {
   /** Replaces the list of wanted jobs, most urgent first. What is no longer wanted is dropped, or stopped if it runs. */
   readonly want: (jobs: readonly Job<Engine>[]) => void;
-  /** Stops everything. */
-  readonly close: () => void;
 }
 
 interface Seat<Engine> {
@@ -31,67 +29,74 @@ interface Seat<Engine> {
   running: Job<Engine> | null;
 }
 
+function vacate<Engine>(seat: Seat<Engine>): void {
+  seat.running = null;
+  seat.handle?.stop();
+  seat.handle = null;
+}
+
 /** Hands jobs to a fixed number of engines; the latest list of wishes wins. */
-export function createJobBoard<Engine>(options: JobBoardOptions<Engine>): JobBoard<Engine> {
-  const seats: Seat<Engine>[] = Array.from({ length: options.engines }, () => ({ handle: null, running: null }));
-  let waiting: readonly Job<Engine>[] = [];
+export class JobBoard<Engine> implements Board<Engine> {
+  readonly #spawn: () => EngineHandle<Engine>;
+  readonly #report: JobReport;
+  readonly #seats: readonly Seat<Engine>[];
+  #waiting: readonly Job<Engine>[] = [];
 
-  function settle(seat: Seat<Engine>, job: Job<Engine>, report: () => void): void {
-    // A job that was stopped, or whose seat has been given away, has nothing more to say.
-    if (seat.running !== job) return;
-    seat.running = null;
-    report();
-    fill();
+  constructor(engines: number, spawn: () => EngineHandle<Engine>, report: JobReport) {
+    this.#spawn = spawn;
+    this.#report = report;
+    this.#seats = Array.from({ length: engines }, () => ({ handle: null, running: null }));
   }
 
-  function begin(seat: Seat<Engine>, job: Job<Engine>): void {
-    seat.handle ??= options.spawn();
-    seat.running = job;
-    job.start(seat.handle.engine).then(
-      (value) => settle(seat, job, () => options.onDone(job.key, value)),
-      (reason) => settle(seat, job, () => options.onFailed(job.key, reason)),
-    );
+  want(jobs: readonly Job<Engine>[]): void {
+    const wanted = new Set(jobs.map((job) => job.key));
+    for (const seat of this.#seats) if (seat.running && !wanted.has(seat.running.key)) vacate(seat);
+    const running = new Set(this.#seats.map((seat) => seat.running?.key));
+    this.#waiting = jobs.filter((job) => !running.has(job.key));
+    this.#fill();
   }
 
-  function vacate(seat: Seat<Engine>): void {
-    seat.running = null;
-    seat.handle?.stop();
-    seat.handle = null;
+  /** Stops everything. */
+  close(): void {
+    this.#waiting = [];
+    for (const seat of this.#seats) vacate(seat);
+  }
+
+  #fill(): void {
+    for (const job of [...this.#waiting].sort((a, b) => Number(a.slow) - Number(b.slow))) {
+      const seat = this.#seatFor(job);
+      if (!seat) return;
+      this.#waiting = this.#waiting.filter((other) => other !== job);
+      this.#begin(seat, job);
+    }
   }
 
   /** A free seat, or for a quick job one that a slow job has to leave; undefined when there is none. */
-  function seatFor(job: Job<Engine>): Seat<Engine> | undefined {
-    const free = seats.find((seat) => seat.running === null);
+  #seatFor(job: Job<Engine>): Seat<Engine> | undefined {
+    const free = this.#seats.find((seat) => seat.running === null);
     if (free || job.slow) return free;
-    const taken = seats.findLast((seat) => seat.running?.slow);
+    const taken = this.#seats.findLast((seat) => seat.running?.slow);
     if (taken?.running) {
-      waiting = [...waiting, taken.running];
+      this.#waiting = [...this.#waiting, taken.running];
       vacate(taken);
     }
     return taken;
   }
 
-  function fill(): void {
-    for (const job of [...waiting].sort((a, b) => Number(a.slow) - Number(b.slow))) {
-      const seat = seatFor(job);
-      if (!seat) return;
-      waiting = waiting.filter((other) => other !== job);
-      begin(seat, job);
-    }
+  #begin(seat: Seat<Engine>, job: Job<Engine>): void {
+    seat.handle ??= this.#spawn();
+    seat.running = job;
+    job.start(seat.handle.engine).then(
+      (value) => this.#settle(seat, job, () => this.#report.onDone(job.key, value)),
+      (reason) => this.#settle(seat, job, () => this.#report.onFailed(job.key, reason)),
+    );
   }
 
-  function want(jobs: readonly Job<Engine>[]): void {
-    const wanted = new Set(jobs.map((job) => job.key));
-    for (const seat of seats) if (seat.running && !wanted.has(seat.running.key)) vacate(seat);
-    const running = new Set(seats.map((seat) => seat.running?.key));
-    waiting = jobs.filter((job) => !running.has(job.key));
-    fill();
+  #settle(seat: Seat<Engine>, job: Job<Engine>, report: () => void): void {
+    // A job that was stopped, or whose seat has been given away, has nothing more to say.
+    if (seat.running !== job) return;
+    seat.running = null;
+    report();
+    this.#fill();
   }
-
-  function close(): void {
-    waiting = [];
-    for (const seat of seats) vacate(seat);
-  }
-
-  return { want, close };
 }

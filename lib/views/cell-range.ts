@@ -23,6 +23,10 @@ export interface RangeBounds {
   readonly right: number;
 }
 
+export function isSamePlace(a: CellPlace, b: CellPlace): boolean {
+  return a.row === b.row && a.column === b.column;
+}
+
 /** A range of a single cell. */
 export function singleCell(place: CellPlace): CellRange {
   return { anchor: place, head: place };

@@ -1,5 +1,5 @@
 import type { CellEntry, CellName } from './apply-entries.ts';
-import { type CellRange, placesIn, type SheetSize } from './cell-range.ts';
+import { boundsOf, type CellRange, placesIn, type SheetSize } from './cell-range.ts';
 import { countOf } from './format-number.ts';
 import { plainCellText } from './range-text.ts';
 import type { ScenarioRow } from './scenario-rows.ts';
@@ -68,8 +68,8 @@ export function entryCellsIn(range: CellRange, sheet: ShownSheet): readonly Cell
     .filter(isEntry);
 }
 
-/** The scenarios that a range touches. */
-export function scenariosIn(range: CellRange, sheet: ShownSheet): readonly string[] {
-  const rows = new Set(placesIn(range).map((place) => place.row));
-  return [...rows].flatMap((row) => sheet.rows[row]?.id ?? []);
+/** The scenarios that a range runs across. */
+export function scenariosAcross(range: CellRange, rows: readonly ScenarioRow[]): readonly string[] {
+  const { top, bottom } = boundsOf(range);
+  return rows.slice(top, bottom + 1).map((row) => row.id);
 }

@@ -46,6 +46,7 @@ test('a file with faults is not opened, and every fault is shown', async ({ page
 
 test('the plan is as it was left when the page is opened again', async ({ page }) => {
   await enter(page, 1, 'chambers:mid', '5');
+  await expect(cellAt(page, 1, 'chambers:mid')).toHaveText('5');
   await expect(page.getByTestId('keeping')).toHaveText('kept in this browser');
   await page.reload();
   await expect(cellAt(page, 1, 'chambers:mid')).toHaveText('5');
@@ -56,6 +57,7 @@ test('two tabs do not overwrite each other', async ({ page, context }) => {
   const other = await context.newPage();
   await openSheet(other);
   await enter(other, 1, 'chambers:mid', '5');
+  await expect(cellAt(other, 1, 'chambers:mid')).toHaveText('5');
   await expect(other.getByTestId('keeping')).toHaveText('kept in this browser');
   await enter(page, 1, 'chambers:mid', '6');
   await expect(statusLine(page)).toContainText('Another tab has changed the kept plan');

@@ -1,26 +1,23 @@
 import { describe, expect, it } from 'vitest';
-import { computedIn, createEngineDesk, type DeskEngine } from '../../lib/io/engine-desk.ts';
-import type { Job } from '../../lib/io/job-board.ts';
+import { computedIn, type DeskEngine, EngineDesk } from '../../lib/io/engine-desk.ts';
+import type { Job, JobReport } from '../../lib/io/job-board.ts';
 import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import { SAMPLE_BOTTLENECK, sampleResult } from '../views/sample-result.ts';
-
-type Report = Parameters<Parameters<typeof createEngineDesk>[0]>[0];
 
 const PLAN: Plan = { ...DEMO_PLAN, scenarios: DEMO_PLAN.scenarios.slice(0, 3) };
 const COMPUTED = { kind: 'computed', result: sampleResult() } as const;
 
 /** A desk whose board only writes down what is wanted; the test answers. */
 function deskOf() {
-  let report: Report | undefined;
+  let report: JobReport | undefined;
   let wanted: readonly Job<DeskEngine>[] = [];
-  const desk = createEngineDesk((given) => {
+  const desk = new EngineDesk((given) => {
     report = given;
     return {
       want: (jobs) => {
         wanted = jobs;
       },
-      close: () => {},
     };
   });
   const kinds = () => wanted.map((job) => job.key.split(' ')[0]);

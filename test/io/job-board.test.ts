@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createJobBoard, type Job } from '../../lib/io/job-board.ts';
+import { type Job, JobBoard } from '../../lib/io/job-board.ts';
 
 interface Started {
   readonly key: string;
@@ -13,14 +13,13 @@ function boardOf(engines: number) {
   const done: [string, unknown][] = [];
   const failed: string[] = [];
   let stopped = 0;
-  const board = createJobBoard<null>({
-    engines,
-    spawn: () => ({
-      engine: null,
-      stop: () => {
-        stopped += 1;
-      },
-    }),
+  const spawn = () => ({
+    engine: null,
+    stop: () => {
+      stopped += 1;
+    },
+  });
+  const board = new JobBoard<null>(engines, spawn, {
     onDone: (key, value) => done.push([key, value]),
     onFailed: (key) => failed.push(key),
   });

@@ -7,7 +7,7 @@ import {
   fillEntries,
   pasteEntries,
   type ShownSheet,
-  scenariosIn,
+  scenariosAcross,
 } from '../../lib/views/sheet-gestures.ts';
 import { SAMPLE_BOTTLENECK, sampleResult } from './sample-result.ts';
 import { DEMO_COLUMNS, DEMO_STATE } from './sheet-of-demo.ts';
@@ -70,7 +70,7 @@ describe('fillEntries', () => {
 describe('ranges', () => {
   it('know their entry cells and their scenarios', () => {
     expect(entryCellsIn(range(1, 2, 1, 4), SHEET)).toMatchObject([{ columnId: 'pumpArrangement' }]);
-    expect(scenariosIn(range(3, 0, 2, 4), SHEET)).toEqual(['four-shared', 'six-shared']);
+    expect(scenariosAcross(range(3, 0, 2, 4), ROWS)).toEqual(['four-shared', 'six-shared']);
   });
 
   it('become text that other programs read: plain figures, words of the flag', () => {
