@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sublimationHeat } from '../../lib/physics/ice-latent-heat.ts';
+import { chamberLoad } from '../../lib/plant/chamber-load.ts';
 import { WEEK } from '../../lib/plant/crew.ts';
+import { dryLoneLoad } from '../../lib/plant/lone-load.ts';
 import { ATMOSPHERE, pumpDown } from '../../lib/plant/pump-down.ts';
 import type { PlantReport } from '../../lib/plant/report-types.ts';
 import { simulateShop } from '../../lib/plant/simulate-shop.ts';
@@ -83,6 +85,28 @@ describe('every shop that works', () => {
       }),
       { numRuns: 6 },
     );
+  });
+});
+
+describe('every lone load', () => {
+  it('takes up the heat that frees its water and the heat that warms what is left, and no more', () => {
+    let dried = 0;
+    fc.assert(
+      fc.property(anyUnit, anyPump, anyProduct, (unit, pump, product) => {
+        const load = chamberLoad(product, unit.chamber);
+        const outcome = dryLoneLoad(unit, pump, load);
+        if (outcome.kind !== 'dried') return;
+        dried += 1;
+        const { heat, waterIn, waterLeft } = outcome.load;
+        const freed = waterIn - waterLeft;
+        // From −60 °C at most to the shelf of secondary drying.
+        const warmed = load.dryHeatCapacity * (load.shelfSecondary - 213);
+        expect(heat).toBeGreaterThan(freed * sublimationHeat(273.15) * (1 - 1e-3));
+        expect(heat).toBeLessThan((freed * sublimationHeat(238.15) + warmed) * (1 + 1e-3));
+      }),
+      { numRuns: 40 },
+    );
+    expect(dried).toBeGreaterThan(30);
   });
 });
 
@@ -210,6 +234,34 @@ describe('with heat that does not come through the gas', () => {
         },
       ),
       { numRuns: 25 },
+    );
+  });
+
+  it.each([
+    ['heater', { heaterPower: 1.25 }],
+    ['tightness', { leak: 0.8 }],
+    ['way to the trap', { conductance: 1.25 }],
+    ['hose', { diameter: 1.25 }],
+  ])('more %s never lengthens drying', (_, by: Readonly<Record<string, number>>) => {
+    fc.assert(
+      fc.property(anyUnit, anyPump, anyProduct, (anyOne, pump, anyLoad) => {
+        const [unit, product] = withoutGasHeat(anyOne, anyLoad);
+        const { chamber, hose } = unit;
+        const { trap } = chamber;
+        const better: ChamberUnitSpec = {
+          chamber: {
+            ...chamber,
+            heaterPower: chamber.heaterPower * (by.heaterPower ?? 1),
+            leak: chamber.leak * (by.leak ?? 1),
+            trap: { ...trap, vapourConductance: trap.vapourConductance * (by.conductance ?? 1) },
+          },
+          hose: { ...hose, diameter: hose.diameter * (by.diameter ?? 1) },
+        };
+        expect(underVacuum(pump, better, 1, product)).toBeLessThanOrEqual(
+          underVacuum(pump, unit, 1, product) * (1 + STEPS),
+        );
+      }),
+      { numRuns: 20 },
     );
   });
 
