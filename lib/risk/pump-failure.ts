@@ -6,6 +6,7 @@ import { percentiles } from './percentile.ts';
 import { type ExpectedFailures, expectedFailures } from './pump-failure-expected.ts';
 import { type FailureYear, simulateFailures } from './pump-failure-simulation.ts';
 import { type FailureGuesses, pumpFailureTerms } from './pump-failure-terms.ts';
+import { standardError } from './standard-error.ts';
 
 /** How long and from which seed years are lived through. */
 export interface FailureRun extends FailureGuesses {
@@ -57,10 +58,9 @@ export function failureSpread(years: readonly FailureYear[]): FailureSpread {
   const costs = years.map((year) => year.cost);
   const [median = Number.NaN, worstInTwenty = Number.NaN] = percentiles(costs, [0.5, 0.95]);
   const mean = costs.reduce((sum, cost) => sum + cost, 0) / costs.length;
-  const squares = costs.reduce((sum, cost) => sum + (cost - mean) ** 2, 0);
   return {
     mean,
-    standardError: costs.length > 1 ? Math.sqrt(squares / (costs.length - 1) / costs.length) : 0,
+    standardError: standardError(costs),
     median,
     worstInTwenty,
     withoutFailure: years.filter((year) => year.failures === 0).length / years.length,
