@@ -1,3 +1,4 @@
+import { accuracyLines } from './accuracy-table.ts';
 import { PHYSICS_LAWS } from './physics-laws.ts';
 import type { ReferenceRow } from './reference-row.ts';
 
@@ -30,30 +31,10 @@ export function describeMeasurement({ row, computed, error }: Measurement): stri
   ].join('\n');
 }
 
-/** A relative error in per cent, two digits. */
-function percent(value: number): string {
-  return value < 1e-8 ? '< 0.000001 %' : `${Number((100 * value).toPrecision(2))} %`;
-}
-
-/**
- * The accuracy table in Markdown, one line per law: number of rows, worst error with its own tolerance, rows recalled from memory.
- * The worst row is the one nearest to its tolerance.
- */
+/** The accuracy table of the rows in Markdown, one line per law. */
 export function accuracyTable(
   rows: readonly ReferenceRow[],
   laws: Readonly<Record<string, Law>> = PHYSICS_LAWS,
 ): readonly string[] {
-  const names = [...new Set(rows.map((row) => row.law))];
-  const lines = names.map((law) => {
-    const measured = rows.filter((row) => row.law === law).map((row) => measure(row, laws));
-    const worst = measured.reduce((a, b) => (b.error / b.row.tolerance > a.error / a.row.tolerance ? b : a));
-    const recalled = measured.filter(({ row }) => row.fromMemory).length;
-    const sources = [...new Set(measured.map(({ row }) => row.source))].join(', ');
-    return `| ${law} | ${measured.length} | ${recalled} | ${percent(worst.error)} | ${percent(worst.row.tolerance)} | ${sources} |`;
-  });
-  return [
-    '| Law | Values | Of them from memory | Worst error | Tolerance there | Sources |',
-    '| --- | ---: | ---: | ---: | ---: | --- |',
-    ...lines,
-  ];
+  return accuracyLines(rows.map((row) => measure(row, laws)));
 }
