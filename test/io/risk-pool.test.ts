@@ -1,0 +1,64 @@
+import { expose } from 'comlink';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { riskPool } from '../../lib/io/risk-pool.ts';
+import { evaluateDraws } from '../../lib/risk/evaluate-draws.ts';
+import { drawRequest } from '../../lib/risk/monte-carlo.ts';
+import { certainPlan, uncertainPrice } from '../risk/uncertain-plan.ts';
+
+const opened: MessagePort[] = [];
+let alive = 0;
+
+/** A worker whose thread is this one: messages go through a channel and are cloned, as across threads. */
+class NearWorker {
+  readonly postMessage: MessagePort['postMessage'];
+  readonly addEventListener: MessagePort['addEventListener'];
+  readonly removeEventListener: MessagePort['removeEventListener'];
+
+  constructor(url: URL, options: WorkerOptions) {
+    expect(url.pathname).toMatch(/risk\.worker\.ts$/);
+    expect(options.type).toBe('module');
+    const { port1, port2 } = new MessageChannel();
+    opened.push(port1, port2);
+    expose({ evaluateDraws }, port2);
+    port1.start();
+    this.postMessage = port1.postMessage.bind(port1);
+    this.addEventListener = port1.addEventListener.bind(port1);
+    this.removeEventListener = port1.removeEventListener.bind(port1);
+    alive += 1;
+  }
+
+  terminate(): void {
+    alive -= 1;
+  }
+}
+
+beforeEach(() => {
+  alive = 0;
+  vi.stubGlobal('Worker', NearWorker);
+  vi.stubGlobal('navigator', { hardwareConcurrency: 3 });
+});
+
+afterEach(() => {
+  for (const port of opened.splice(0)) port.close();
+  vi.unstubAllGlobals();
+});
+
+describe('riskPool', () => {
+  it('brings draws through threads unchanged', async () => {
+    const request = drawRequest(certainPlan(uncertainPrice), ['today', 'two'], { count: 4, seed: 2 });
+    const pool = riskPool();
+    expect(alive).toBe(0);
+    const run = await pool.run(request, { chunk: 2 });
+    expect(run).toEqual({ kind: 'done', rows: evaluateDraws(request) });
+    expect(alive).toBe(2);
+  });
+
+  it('ends its threads when a run is stopped', async () => {
+    const pool = riskPool();
+    const run = pool.run(drawRequest(certainPlan(uncertainPrice), ['two'], { count: 4, seed: 2 }), { chunk: 1 });
+    expect(alive).toBe(2);
+    pool.cancel();
+    expect(await run).toEqual({ kind: 'cancelled' });
+    expect(alive).toBe(0);
+  });
+});
