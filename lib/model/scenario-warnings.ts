@@ -81,7 +81,30 @@ function trapWarning(plant: PlantReport): Finding[] {
   ];
 }
 
+/** Chamber hours a week spent waiting for the freezer above which it deserves a word, as a share of all chamber hours. */
+const FREEZER_WAIT = 0.05;
+const SECONDS_PER_WEEK = 604_800;
+
+function freezerWarning(plant: PlantReport): Finding[] {
+  const waiting = plant.phases.waitingForFreezer;
+  if (waiting <= FREEZER_WAIT * plant.chambers * SECONDS_PER_WEEK) return [];
+  const hours = `${(waiting / 3600).toFixed(0)} h`;
+  return [
+    warning(
+      'freezer.capacity',
+      hours,
+      `The chambers wait ${hours} a week for loads to freeze.`,
+      'A larger or colder freezer, food bought frozen, or starts that are not all at once would help.',
+    ),
+  ];
+}
+
 /** Things to look at that do not stop the computation. */
 export function scenarioWarnings(plan: Plan, scenario: Scenario, plant: PlantReport): Finding[] {
-  return [...electricalWarning(plan, scenario), ...vapourWarning(plant), ...trapWarning(plant)];
+  return [
+    ...electricalWarning(plan, scenario),
+    ...vapourWarning(plant),
+    ...trapWarning(plant),
+    ...freezerWarning(plant),
+  ];
 }

@@ -45,13 +45,13 @@ export interface StepControl {
 /** Batch times stay within 0.1 % of a tight integration with this setting (measured by the accuracy test). */
 export const STANDARD_CONTROL: StepControl = { tolerance: 1e-3, longest: 7200 };
 
-const FIRST_STEP = 10;
+const FIRST_STEP = 6;
 const SHORTEST_STEP = 1e-3;
 /** The two-step formula stays stable up to a growth of 1 + √2 from one step to the next. */
 const GROWTH = 2.4;
-const TEMPERATURE_TOLERANCE = 1;
+const TEMPERATURE_TOLERANCE = 0.5;
 /** Moisture is held this much tighter than the ice, because its last part decides the time. */
-const MOISTURE_SHARE = 0.4;
+const MOISTURE_SHARE = 0.1;
 const GAS_ABSOLUTE = 0.5;
 const GAS_RELATIVE = 0.03;
 /** A load counts as through its stage within this of the mark. */

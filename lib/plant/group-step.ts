@@ -26,6 +26,8 @@ export interface StepWork {
   /** Fast values before the present ones, and how long before [s]; 0 after an event, when there is none to use. */
   readonly earlier: Float64Array;
   earlierBy: number;
+  /** True when the last step left the earlier point where it was. */
+  keptEarlier: boolean;
   /** Time derivative that the formula gave at the present state [Pa/s], [K/s]. */
   readonly slope: Float64Array;
   readonly nextSlope: Float64Array;
@@ -40,6 +42,7 @@ export function stepWork(count: number): StepWork {
     next: new Float64Array(size),
     earlier: new Float64Array(size),
     earlierBy: 0,
+    keptEarlier: false,
     slope: new Float64Array(size),
     nextSlope: new Float64Array(size),
   };
@@ -260,12 +263,13 @@ export function tryStep(group: PumpGroup, work: StepWork, length: number): boole
   return solved;
 }
 
-/** A step shorter than this share of the one before is not worth looking back from: the older point is kept. */
+/** A step shorter than this share of the one before is not worth looking back from: the older point is kept, but only once. */
 const SHORT_STEP = 0.4;
 
 /** Makes the tried step the present state. */
 export function acceptStep(group: PumpGroup, work: StepWork, length: number): void {
-  if (length < SHORT_STEP * work.earlierBy) work.earlierBy += length;
+  work.keptEarlier = !work.keptEarlier && length < SHORT_STEP * work.earlierBy;
+  if (work.keptEarlier) work.earlierBy += length;
   else {
     work.earlier.set(group.state);
     work.earlierBy = length;

@@ -28,7 +28,7 @@ export const CHAMBER: ChamberSpec = {
     iceConductivity: 1.5,
     iceDensity: 800,
     parasiticLoad: 150,
-    vapourConductance: 3e-5,
+    vapourConductance: 1.5e-5,
     curve: [
       { load: 0, temperature: 223.15 },
       { load: 1600, temperature: 241.15 },

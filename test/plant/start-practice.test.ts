@@ -59,11 +59,15 @@ describe('starting a chamber while another dries', () => {
   });
 
   it('with the others shut off: their gas rises by their own leak', () => {
+    let seen = 0;
     for (const span of disturbing(isolated)) {
       const samples = (isolated.week.samples[0] ?? []).filter(
         (sample) => sample.time >= span.start && sample.time < span.end,
       );
       const pressures = samples.map((sample) => sample.chamberPressure as number);
+      // Near the ceiling the heat is held back, and less vapour hides the gas that has come.
+      if (Math.max(...pressures) > 0.95 * CHAMBER.pressureCeiling) continue;
+      seen += 1;
       const times = samples.map((sample) => sample.time);
       const rise = (pressures.at(-1) as number) - (pressures[0] as number);
       const expected = (0.02 * ((times.at(-1) as number) - (times[0] as number))) / CHAMBER.volume;
@@ -71,6 +75,7 @@ describe('starting a chamber while another dries', () => {
       expect(rise).toBeGreaterThan(0.6 * expected);
       expect(rise).toBeLessThan(1.3 * expected + 1);
     }
+    expect(seen).toBeGreaterThan(0);
   });
 
   it('with the others shut off: nothing is flooded and the newcomer has the pump to itself', () => {

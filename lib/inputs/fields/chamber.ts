@@ -271,7 +271,7 @@ export const CHAMBER_FIELDS = [
     group: 'Cold trap',
     dimension: 'vapourConductance',
     unit: 'kg/(s·Pa)',
-    value: 3e-5,
+    value: 1.5e-5,
     origin: 'guess',
     min: 1e-8,
     max: 0.1,
