@@ -93,3 +93,15 @@ describe('the trap warning', () => {
     if (count > 0) expect(found[0]?.value).toBe('91 %');
   });
 });
+
+describe('the freezer warning', () => {
+  const waiting = (hours: number) =>
+    warnings(PLAN, { ...PLANT, phases: { ...PLANT.phases, waitingForFreezer: hours * 3600 } });
+
+  it('comes when chambers wait for it for more than a twentieth of the week', () => {
+    expect(waiting(8.4)).toEqual([]);
+    const [found] = waiting(8.6);
+    expect(found).toMatchObject({ field: 'freezer.capacity', value: '9 h' });
+    expect(found?.problem).toContain('wait 9 h a week');
+  });
+});
