@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { batchCostView, COST_PART_LABELS, COST_PARTS } from '../../lib/views/batch-cost-view.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
 import type { ScenarioView } from '../../lib/views/scenario-view.ts';
@@ -14,7 +15,7 @@ interface Props {
 }
 
 /** What a batch costs, part by part and scenario by scenario. */
-export function BatchCostFigure({ views, currentId, shown, isStale }: Props) {
+export const BatchCostFigure = memo(function BatchCostFigure({ views, currentId, shown, isStale }: Props) {
   const view = batchCostView(views, currentId, shown);
   const tools = (
     <ul className={styles.legend}>
@@ -38,4 +39,4 @@ export function BatchCostFigure({ views, currentId, shown, isStale }: Props) {
       <BatchCostChart view={view} shown={shown} title={view.finding} description="Running cost per batch by part." />
     </FigureFrame>
   );
-}
+});

@@ -1,5 +1,6 @@
 'use client';
 
+import { memo, useMemo } from 'react';
 import type { DeskSnapshot } from '../../lib/io/engine-desk.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import { shownAs } from '../../lib/views/entry-columns.ts';
@@ -30,9 +31,9 @@ function viewsOf(rows: readonly ScenarioRow[], desk: DeskSnapshot): readonly Sce
 }
 
 /** The evidence for the chosen scenario: how it pays, what it makes, how its week goes, what a batch costs, what jams. */
-export function EvidencePanel({ plan, rows, desk, currentId, selectedIds }: Props) {
-  const shown = shownAs(plan);
-  const views = viewsOf(rows, desk);
+export const EvidencePanel = memo(function EvidencePanel({ plan, rows, desk, currentId, selectedIds }: Props) {
+  const shown = useMemo(() => shownAs(plan), [plan]);
+  const views = useMemo(() => viewsOf(rows, desk), [rows, desk]);
   const row = rows.find((candidate) => candidate.id === currentId);
   const scenario = plan.scenarios.find((candidate) => candidate.id === currentId);
   const computed = desk.computed.get(currentId);
@@ -82,4 +83,4 @@ export function EvidencePanel({ plan, rows, desk, currentId, selectedIds }: Prop
       </div>
     </section>
   );
-}
+});

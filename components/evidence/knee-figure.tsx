@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { KneeAnswer } from '../../lib/io/engine-desk.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
 import { kneeView } from '../../lib/views/knee-view.ts';
@@ -14,7 +15,7 @@ interface Props {
 const NAME = 'Chambers against output';
 
 /** Output as chambers are added, on one pump and on a pump each. */
-export function KneeFigure({ knee, shown }: Props) {
+export const KneeFigure = memo(function KneeFigure({ knee, shown }: Props) {
   if (!knee.curve) return <FigurePending name={NAME} words="Trying this set-up with one chamber, two, three …" />;
   const view = kneeView(knee.curve, shown);
   const tools = (
@@ -41,4 +42,4 @@ export function KneeFigure({ knee, shown }: Props) {
       <KneeChart view={view} title={view.finding} description={`Dried product, ${view.unit}, by number of chambers.`} />
     </FigureFrame>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
 import { paybackMonthNumber, paybackView } from '../../lib/views/payback-view.ts';
 import type { ScenarioView } from '../../lib/views/scenario-view.ts';
@@ -22,7 +22,7 @@ const SCOPES = [
 ] as const;
 
 /** Payback: cumulative cash against today. */
-export function PaybackFigure({ views, currentId, selectedIds, shown, isStale }: Props) {
+export const PaybackFigure = memo(function PaybackFigure({ views, currentId, selectedIds, shown, isStale }: Props) {
   const [scope, setScope] = useState<'all' | 'selected'>('all');
   const chosen = scope === 'all' ? views : views.filter((view) => selectedIds.includes(view.id));
   const view = paybackView(chosen, currentId, shown);
@@ -58,4 +58,4 @@ export function PaybackFigure({ views, currentId, selectedIds, shown, isStale }:
       />
     </FigureFrame>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Bottleneck } from '../../lib/insight/insight-types.ts';
 import { reliefView } from '../../lib/views/bottleneck-flag.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
@@ -14,7 +15,7 @@ interface Props {
 const NAME = 'What jams';
 
 /** What a quarter more of each thing would bring, and how hard each works now. */
-export function ReliefFigure({ bottleneck, isStale, shown }: Props) {
+export const ReliefFigure = memo(function ReliefFigure({ bottleneck, isStale, shown }: Props) {
   if (!bottleneck) return <FigurePending name={NAME} words="Trying a quarter more of one thing after another …" />;
   const view = reliefView(bottleneck, shown);
   return (
@@ -29,7 +30,7 @@ export function ReliefFigure({ bottleneck, isStale, shown }: Props) {
       </div>
     </FigureFrame>
   );
-}
+});
 
 interface RowProps {
   readonly row: ReturnType<typeof reliefView>['rows'][number];

@@ -1,3 +1,4 @@
+import { memo, useMemo } from 'react';
 import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
 import type { PlantReport } from '../../lib/plant/report-types.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
@@ -16,9 +17,10 @@ interface Props {
 }
 
 /** A typical week: what every chamber, pump and pair of hands does from Monday to Sunday. */
-export function WeekFigure({ plan, scenario, plant, shown, isStale }: Props) {
+export const WeekFigure = memo(function WeekFigure({ plan, scenario, plant, shown, isStale }: Props) {
   const [box, width] = useElementWidth<HTMLDivElement>();
-  const view = weekView(plan, scenario, plant, shown);
+  const view = useMemo(() => weekView(plan, scenario, plant, shown), [plan, scenario, plant, shown]);
+  const picture = useMemo(() => (width === 0 ? null : weekPicture({ ...view.picture, width })), [view, width]);
   return (
     <FigureFrame
       name="A typical week"
@@ -30,14 +32,8 @@ export function WeekFigure({ plan, scenario, plant, shown, isStale }: Props) {
       tools={<WeekLegend kinds={view.legend.map((entry) => entry.kind)} />}
     >
       <div ref={box}>
-        {width === 0 ? null : (
-          <WeekChart
-            picture={weekPicture({ ...view.picture, width })}
-            title={view.finding}
-            description={view.summary}
-          />
-        )}
+        {picture ? <WeekChart picture={picture} title={view.finding} description={view.summary} /> : null}
       </div>
     </FigureFrame>
   );
-}
+});

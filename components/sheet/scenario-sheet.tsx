@@ -2,7 +2,7 @@
 
 import type { GetRowIdParams, GridApi, GridReadyEvent } from 'ag-grid-community';
 import { AgGridReact } from 'ag-grid-react';
-import { useCallback, useMemo, useRef } from 'react';
+import { memo, useCallback, useMemo, useRef } from 'react';
 import type { CellRange } from '../../lib/views/cell-range.ts';
 import type { EntryColumn } from '../../lib/views/entry-column.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
@@ -49,7 +49,15 @@ function lookAcross(range: CellRange, rows: readonly ScenarioRow[]): void {
 }
 
 /** The sheet: one row for each scenario. It only draws and reports gestures; the plan changes elsewhere. */
-export function ScenarioSheet({ rows, columns, entries, currentId, isWhole, onFocus, onTyping }: Props) {
+export const ScenarioSheet = memo(function ScenarioSheet({
+  rows,
+  columns,
+  entries,
+  currentId,
+  isWhole,
+  onFocus,
+  onTyping,
+}: Props) {
   const [box, width] = useElementWidth<HTMLDivElement>();
   const grid = useRef<GridApi<ScenarioRow> | null>(null);
   const latestRows = useLatest(rows);
@@ -68,7 +76,6 @@ export function ScenarioSheet({ rows, columns, entries, currentId, isWhole, onFo
   );
   const isTall = rows.length > ROWS_SHOWN;
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: the grid inside has the roles; this only hears its events
     <div ref={box} className={isTall ? styles.tallSheet : styles.sheet} {...clipboard} {...gestures.ofMouse}>
       {width === 0 ? null : (
         <AgGridReact<ScenarioRow>
@@ -96,4 +103,4 @@ export function ScenarioSheet({ rows, columns, entries, currentId, isWhole, onFo
       )}
     </div>
   );
-}
+});

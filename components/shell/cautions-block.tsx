@@ -1,9 +1,10 @@
+import { memo } from 'react';
 import { CAUTIONS } from '../../lib/views/cautions.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import styles from './cautions-block.module.css';
 
 /** What to know before relying on the figures: what this plan's rows warn of, and what holds for any plan. */
-export function CautionsBlock({ rows }: { readonly rows: readonly ScenarioRow[] }) {
+export const CautionsBlock = memo(function CautionsBlock({ rows }: { readonly rows: readonly ScenarioRow[] }) {
   const warned = rows.filter((row) => row.messages.length > 0);
   return (
     <section className={styles.block} aria-labelledby="cautions-title">
@@ -32,4 +33,4 @@ export function CautionsBlock({ rows }: { readonly rows: readonly ScenarioRow[] 
       </dl>
     </section>
   );
-}
+});

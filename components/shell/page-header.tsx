@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { memo, useRef, useState } from 'react';
 import { applyTheme, startTheme } from '../../lib/io/theme-choice.ts';
 import type { UnitSystem } from '../../lib/units/dimension.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
@@ -82,7 +82,7 @@ function ThemeButton() {
 }
 
 /** The head of the page: what is open, and what can be done with it as a whole. */
-export function PageHeader() {
+export const PageHeader = memo(function PageHeader() {
   const planner = getPlanner();
   const sheet = usePlanner((state) => state.sheet);
   const keeping = usePlanner((state) => state.keeping);
@@ -128,4 +128,4 @@ export function PageHeader() {
       </div>
     </header>
   );
-}
+});

@@ -54,6 +54,7 @@ test('the plan is as it was left when the page is opened again', async ({ page }
 });
 
 test('two tabs do not overwrite each other', async ({ page, context }) => {
+  test.setTimeout(150_000);
   const other = await context.newPage();
   await openSheet(other);
   await enter(other, 1, 'chambers:mid', '5');
