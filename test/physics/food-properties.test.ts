@@ -6,8 +6,8 @@ import {
   foodConductivity,
   foodDensity,
   foodHeat,
-  iceFraction,
   freezableWater,
+  iceFraction,
 } from '../../lib/physics/food-properties.ts';
 
 const C = 273.15;

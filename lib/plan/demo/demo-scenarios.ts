@@ -57,7 +57,7 @@ export const DEMO_SCENARIOS: readonly Scenario[] = [
     groupSize: 3,
   },
   {
-    ...onGoodPump('four-candy', 'Four, mostly candy', 4, 'Candy dries in hours, so hands may run out first.'),
+    ...onGoodPump('four-candy', 'Four, mostly candy', 4, 'Candy dries in hours; will the market take it all?'),
     mix: CANDY_MIX,
   },
 ];
