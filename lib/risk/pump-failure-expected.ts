@@ -1,4 +1,4 @@
-import { pumpChain } from './pump-chain.ts';
+import { type PumpChainState, pumpChain } from './pump-chain.ts';
 import { type PumpAtWork, type PumpFailureTerms, SECONDS_PER_YEAR } from './pump-failure-terms.ts';
 
 /** What failing pumps cost in a year, all positive [money/year]. */
@@ -29,22 +29,22 @@ export interface ExpectedFailures {
 }
 
 /**
- * Mean year of failing pumps in closed form, from the steady state of `pumpChain`. Pumps that fail unequally often are
- * taken at their mean rate, and failures and downtime shared out by rate; where each is mended at once this is off by
- * the square of (difference in rate × repair time), which is below 1e-4 for pumps worth running.
+ * Mean year of failing pumps in closed form, from the steady state of `pumpChain`. Exact for a lone pump, for like pumps, and
+ * for unlike ones that are each mended at once without a spare. Unlike pumps that share a crew or a spare are taken
+ * as like ones that fail as often in all, which is close where few are down at a time.
  * Source: derived.
  */
 export function expectedFailures(terms: PumpFailureTerms): ExpectedFailures {
   const { pumps } = terms;
-  const total = sumOf(pumps, (pump) => pump.failuresPerYear);
+  const standstill = (terms.swapTime ?? terms.repairTime) / SECONDS_PER_YEAR;
   const chain = pumpChain({
     pumps: pumps.length,
-    failureRate: total / pumps.length,
+    failureRate: likeRate(pumps, standstill),
     repairTime: terms.repairTime / SECONDS_PER_YEAR,
     swapTime: terms.swapTime === null ? null : terms.swapTime / SECONDS_PER_YEAR,
     crews: terms.crews,
   });
-  const part = (pump: PumpAtWork) => (total > 0 ? pump.failuresPerYear / total : 0);
+  const part = failureShares(pumps, chain);
   /** Share of the year that this pump is stopped. */
   const stopped = (pump: PumpAtWork) => part(pump) * chain.meanStopped;
   const spoiledOf = (pump: PumpAtWork) => part(pump) * chain.failureRate * pump.loadsUnderVacuum * terms.spoiledShare;
@@ -63,6 +63,24 @@ export function expectedFailures(terms: PumpFailureTerms): ExpectedFailures {
       chain.failureRate * terms.repairBill,
     ),
   };
+}
+
+/** Failures of a pump that stands still for a while after each [1/year]: λ/(1 + λ·standstill). */
+function failures(pump: PumpAtWork, standstill: number): number {
+  return pump.failuresPerYear / (1 + pump.failuresPerYear * standstill);
+}
+
+/** Rate at which like pumps would fail as often in all [1/year]. @param standstill after each failure [year] */
+function likeRate(pumps: readonly PumpAtWork[], standstill: number): number {
+  const mean = sumOf(pumps, (pump) => failures(pump, standstill)) / pumps.length;
+  return mean / (1 - mean * standstill);
+}
+
+/** Share of the failures that falls to each pump [–]. */
+function failureShares(pumps: readonly PumpAtWork[], chain: PumpChainState): (pump: PumpAtWork) => number {
+  const standstill = chain.failureRate > 0 ? chain.meanStopped / chain.failureRate : 0;
+  const whole = sumOf(pumps, (pump) => failures(pump, standstill));
+  return (pump) => (whole > 0 ? failures(pump, standstill) / whole : 0);
 }
 
 function failureCost(spoiled: number, idle: number, repairs: number): FailureCost {
