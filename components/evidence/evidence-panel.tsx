@@ -3,10 +3,10 @@
 import { memo, useMemo } from 'react';
 import type { DeskSnapshot } from '../../lib/io/engine-desk.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
-import { shownAs } from '../../lib/views/entry-columns.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import { type ScenarioView, seriesNumber } from '../../lib/views/scenario-view.ts';
 import { getPlanner } from '../state/planner.ts';
+import { useKeptSame } from '../ui/use-kept-same.ts';
 import { BatchCostFigure } from './batch-cost-figure.tsx';
 import styles from './evidence-panel.module.css';
 import { FigurePending } from './figure-pending.tsx';
@@ -30,10 +30,18 @@ function viewsOf(rows: readonly ScenarioRow[], desk: DeskSnapshot): readonly Sce
   });
 }
 
+function isSameView(a: ScenarioView, b: ScenarioView): boolean {
+  return a.id === b.id && a.name === b.name && a.place === b.place && a.result === b.result;
+}
+
 /** The evidence for the chosen scenario: how it pays, what it makes, how its week goes, what a batch costs, what jams. */
 export const EvidencePanel = memo(function EvidencePanel({ plan, rows, desk, currentId, selectedIds }: Props) {
-  const shown = useMemo(() => shownAs(plan), [plan]);
-  const views = useMemo(() => viewsOf(rows, desk), [rows, desk]);
+  const { currency, unitSystem: system } = plan.site;
+  const shown = useMemo(() => ({ system, currency }), [system, currency]);
+  const views = useKeptSame(
+    useMemo(() => viewsOf(rows, desk), [rows, desk]),
+    isSameView,
+  );
   const row = rows.find((candidate) => candidate.id === currentId);
   const scenario = plan.scenarios.find((candidate) => candidate.id === currentId);
   const computed = desk.computed.get(currentId);
@@ -70,7 +78,7 @@ export const EvidencePanel = memo(function EvidencePanel({ plan, rows, desk, cur
             isStale={isAnyStale}
           />
         )}
-        <KneeFigure knee={desk.knee} shown={shown} />
+        <KneeFigure curve={desk.knee.curve} isStale={desk.knee.isStale} shown={shown} />
         {result && scenario ? (
           <WeekFigure plan={plan} scenario={scenario} plant={result.plant} shown={shown} isStale={isStale} />
         ) : (

@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import type { KneeAnswer } from '../../lib/io/engine-desk.ts';
+import type { KneeCurve } from '../../lib/insight/insight-types.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
 import { kneeView } from '../../lib/views/knee-view.ts';
 import { KneeChart } from '../charts/knee-chart.tsx';
@@ -8,16 +8,17 @@ import { FigurePending } from './figure-pending.tsx';
 import styles from './legend.module.css';
 
 interface Props {
-  readonly knee: KneeAnswer;
+  readonly curve: KneeCurve | null;
+  readonly isStale: boolean;
   readonly shown: ShownAs;
 }
 
 const NAME = 'Chambers against output';
 
 /** Output as chambers are added, on one pump and on a pump each. */
-export const KneeFigure = memo(function KneeFigure({ knee, shown }: Props) {
-  if (!knee.curve) return <FigurePending name={NAME} words="Trying this set-up with one chamber, two, three …" />;
-  const view = kneeView(knee.curve, shown);
+export const KneeFigure = memo(function KneeFigure({ curve, isStale, shown }: Props) {
+  if (!curve) return <FigurePending name={NAME} words="Trying this set-up with one chamber, two, three …" />;
+  const view = kneeView(curve, shown);
   const tools = (
     <ul className={styles.legend}>
       <li>
@@ -36,7 +37,7 @@ export const KneeFigure = memo(function KneeFigure({ knee, shown }: Props) {
       finding={view.finding}
       summary={view.summary}
       table={view.table}
-      stale={knee.isStale}
+      stale={isStale}
       tools={tools}
     >
       <KneeChart view={view} title={view.finding} description={`Dried product, ${view.unit}, by number of chambers.`} />

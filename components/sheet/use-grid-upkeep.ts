@@ -12,10 +12,10 @@ interface Shown {
 
 /** Keeps what the grid does not follow of itself in step with the page: the current row, folded groups, and the focus. */
 export function useGridUpkeep({ grid, rows, currentId, defs, isWhole }: Shown): void {
-  // The current row is drawn by the cells, which do not change of themselves when another row becomes current.
+  // The current row is drawn by its name cell, which does not change of themselves when another row becomes current.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the rule is about the current scenario
   useEffect(() => {
-    grid.current?.refreshCells({ suppressFlash: true });
+    grid.current?.refreshCells({ suppressFlash: true, columns: ['name'] });
   }, [grid, currentId]);
 
   useEffect(() => {

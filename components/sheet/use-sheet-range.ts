@@ -4,6 +4,7 @@ import {
   type CellPlace,
   type CellRange,
   clampRange,
+  rowsTouched,
   type SheetSize,
   singleCell,
   stretchRange,
@@ -23,6 +24,12 @@ function sizeOf(api: GridApi<ScenarioRow> | null): SheetSize {
   return { rows: api.getDisplayedRowCount(), columns: api.getAllDisplayedColumns().length };
 }
 
+/** Only the rows that a range leaves or enters are drawn again. */
+function redraw(api: GridApi<ScenarioRow> | null, rows: readonly number[]): void {
+  const rowNodes = rows.flatMap((row) => api?.getDisplayedRowAtIndex(row) ?? []);
+  api?.refreshCells({ suppressFlash: true, rowNodes });
+}
+
 /** The selected rectangle: kept outside the grid, drawn by it. `onChange` is told of every new one. */
 export function useSheetRange(
   grid: RefObject<GridApi<ScenarioRow> | null>,
@@ -35,8 +42,9 @@ export function useSheetRange(
     (wanted: CellRange) => {
       const range = clampRange(wanted, size());
       if (!range) return;
+      const touched = rowsTouched(ref.current, range);
       ref.current = range;
-      grid.current?.refreshCells({ suppressFlash: true });
+      redraw(grid.current, touched);
       onChange(range);
     },
     [grid, size, onChange],

@@ -36,7 +36,11 @@ function PlanName({ name }: { readonly name: string }) {
       className={styles.planName}
       aria-label="Name of the plan"
       defaultValue={name}
-      onBlur={(event) => commit(event.target.value)}
+      onBlur={(event) => {
+        commit(event.target.value);
+        // A name that was refused gives way to the one the plan has.
+        event.target.value = presentState(planner.getState().sheet).plan.name;
+      }}
       onKeyDown={(event) => {
         if (event.key === 'Enter') event.currentTarget.blur();
       }}

@@ -1,10 +1,11 @@
 'use client';
 
-import { useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { computedIn } from '../../lib/io/engine-desk.ts';
 import { OUTPUTS } from '../../lib/model/outputs.ts';
 import { cellNote } from '../../lib/views/cell-note.ts';
 import { entryColumns, shownAs } from '../../lib/views/entry-columns.ts';
+import { isSameData } from '../../lib/views/keep-same.ts';
 import { previewEntry } from '../../lib/views/preview-entry.ts';
 import { scenarioRows } from '../../lib/views/scenario-rows.ts';
 import { sheetColumns } from '../../lib/views/sheet-columns.ts';
@@ -17,6 +18,7 @@ import { SheetToolbar } from '../sheet/sheet-toolbar.tsx';
 import type { NamedCell } from '../sheet/use-cell-gestures.ts';
 import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
+import { useKeptSame } from '../ui/use-kept-same.ts';
 import { CautionsBlock } from './cautions-block.tsx';
 import { OpenFailureDialog } from './open-failure-dialog.tsx';
 import { PageHeader } from './page-header.tsx';
@@ -54,7 +56,7 @@ export default function PlannerPage() {
   const { plan } = state;
   const entries = useMemo(() => entryColumns(plan), [plan]);
   const columns = useMemo(() => sheetColumns(entries, OUTPUTS, shownAs(plan)), [entries, plan]);
-  const rows = useMemo(
+  const freshRows = useMemo(
     () =>
       scenarioRows({
         state,
@@ -65,6 +67,13 @@ export default function PlannerPage() {
       }),
     [state, entries, plan, desk],
   );
+  const rows = useKeptSame(freshRows, isSameData);
+  // The charts follow a moment later, so that moving about the sheet and typing never wait for them.
+  const shown = useMemo(
+    () => ({ plan, rows, desk, currentId, selectedIds }),
+    [plan, rows, desk, currentId, selectedIds],
+  );
+  const evidence = useDeferredValue(shown);
   if (isStarting) return <p className={styles.waiting}>Looking for a plan kept in this browser …</p>;
   return (
     <div className={styles.page}>
@@ -91,7 +100,7 @@ export default function PlannerPage() {
             preview={typed ? previewEntry(state, entries, typed) : null}
           />
         </section>
-        <EvidencePanel plan={plan} rows={rows} desk={desk} currentId={currentId} selectedIds={selectedIds} />
+        <EvidencePanel {...evidence} />
         <CautionsBlock rows={rows} />
       </main>
       <FileDialog />

@@ -74,6 +74,13 @@ export function clampRange(range: CellRange, size: SheetSize): CellRange | null 
   return { anchor: clamp(range.anchor), head: clamp(range.head) };
 }
 
+/** The rows that any of two ranges runs across, from top to bottom. */
+export function rowsTouched(a: CellRange | null, b: CellRange): readonly number[] {
+  const ranges = a ? [boundsOf(a), boundsOf(b)] : [boundsOf(b)];
+  const rows = ranges.flatMap(({ top, bottom }) => Array.from({ length: bottom - top + 1 }, (_, at) => top + at));
+  return [...new Set(rows)].sort((first, second) => first - second);
+}
+
 /** All places of a range, row by row. */
 export function placesIn(range: CellRange): CellPlace[] {
   const { top, left } = boundsOf(range);

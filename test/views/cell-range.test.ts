@@ -5,6 +5,7 @@ import {
   placesIn,
   rangeHolds,
   rangeSize,
+  rowsTouched,
   singleCell,
   stretchRange,
 } from '../../lib/views/cell-range.ts';
@@ -41,6 +42,11 @@ describe('a range of cells', () => {
       head: { row: 1, column: 2 },
     });
     expect(clampRange(UPWARD, { rows: 0, columns: 3 })).toBeNull();
+  });
+
+  it('knows the rows it shares with another or leaves', () => {
+    expect(rowsTouched(UPWARD, singleCell({ row: 5, column: 0 }))).toEqual([1, 2, 3, 5]);
+    expect(rowsTouched(null, UPWARD)).toEqual([1, 2, 3]);
   });
 
   it('lists its places row by row', () => {
