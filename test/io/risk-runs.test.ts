@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { JobBoard } from '../../lib/io/job-board.ts';
+import { JobBoard, type JobReport } from '../../lib/io/job-board.ts';
 import { type RiskEngine, RiskRuns } from '../../lib/io/risk-runs.ts';
 import type { DrawOutcome, DrawRequest } from '../../lib/risk/evaluate-draws.ts';
 import { certainPlan } from '../risk/uncertain-plan.ts';
@@ -96,6 +96,22 @@ describe('RiskRuns', () => {
     expect(started).toHaveLength(2);
     await started[1]?.finish();
     expect((await second).kind).toBe('done');
+  });
+
+  it('does not take the answer of an earlier run for its own, even from a board that reports late', async () => {
+    const reports: JobReport[] = [];
+    const wanted: string[][] = [];
+    const runs = new RiskRuns((report) => {
+      reports.push(report);
+      return { want: (jobs) => wanted.push(jobs.map((job) => job.key)) };
+    });
+    const [first, second] = [runs.run(requestOf([1])), runs.run(requestOf([2]))];
+    const [late = '', due = ''] = wanted.flat();
+    reports[0]?.onDone(late, rowsOf(requestOf([1])));
+    reports[0]?.onFailed(late, 'stopped');
+    reports[0]?.onDone(due, rowsOf(requestOf([2])));
+    expect(await first).toEqual({ kind: 'cancelled' });
+    expect(await second).toEqual({ kind: 'done', rows: rowsOf(requestOf([2])) });
   });
 
   it('stops when told to, once', async () => {
