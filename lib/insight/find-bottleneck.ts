@@ -8,7 +8,8 @@ import { simulateShop } from '../plant/simulate-shop.ts';
 import type { ShopSpec } from '../plant/types.ts';
 import { enlarge } from './enlarge.ts';
 import type { Bottleneck, Resource, ResourceRelief } from './insight-types.ts';
-import { KNEE_THRESHOLD, machinesOnly } from './knee-curve.ts';
+import { KNEE_THRESHOLD } from './knee-curve.ts';
+import { machineOutput } from './machine-output.ts';
 import { chamberCount, scenarioOf, withChambers } from './shop-variant.ts';
 
 /** A resource is enlarged by a quarter to see what it holds back. */
@@ -91,11 +92,6 @@ function yardstick(plan: Plan, scenario: Scenario, plant: PlantReport): number {
 interface Sharing {
   readonly outputPerChamber: number | null;
   readonly lastChamberAdds: number | null;
-}
-
-function machineOutput(plan: Plan, scenario: Scenario): number | null {
-  const outcome = simulateShop(machinesOnly(shopSpec(plan, scenario)));
-  return outcome.ok ? outcome.value.dryOut : null;
 }
 
 /** What sharing does to each chamber and to the last one added, machines alone; nulls when no pump is shared. */

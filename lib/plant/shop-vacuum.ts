@@ -1,3 +1,4 @@
+import { equalisedPressure } from '../physics/equalised-pressure.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
 import { pushEvent } from './event-queue.ts';
 import { restartSteps, rewindGroup } from './group-advance.ts';
@@ -40,13 +41,11 @@ function pressureOf(shop: Shop, chamber: ChamberRun): number {
   return stateValue(groupOf(shop, chamber), chamber.unit, GAS) + unitOf(shop, chamber).drying.vapourPressure;
 }
 
-/** Common pressure after valves between chambers are opened: Σ V·p / Σ V [Pa]. */
-function equalisedPressure(shop: Shop, newcomers: readonly ChamberRun[], others: readonly ChamberRun[]): number {
-  const volume = (chamber: ChamberRun) => chamber.spec.chamber.volume;
-  const total = [...newcomers, ...others].reduce((sum, chamber) => sum + volume(chamber), 0);
-  const air = newcomers.reduce((sum, chamber) => sum + volume(chamber) * ATMOSPHERE, 0);
-  const rest = others.reduce((sum, chamber) => sum + volume(chamber) * pressureOf(shop, chamber), 0);
-  return (air + rest) / total;
+/** Common pressure after the valves between newcomers full of air and the others are opened [Pa]. */
+function pressureAfterOpening(shop: Shop, newcomers: readonly ChamberRun[], others: readonly ChamberRun[]): number {
+  const volumes = [...newcomers, ...others].map((chamber) => chamber.spec.chamber.volume);
+  const pressures = [...newcomers.map(() => ATMOSPHERE), ...others.map((chamber) => pressureOf(shop, chamber))];
+  return equalisedPressure(volumes, pressures);
 }
 
 interface PumpDownPlan {
@@ -68,7 +67,7 @@ function preparePumpDown(shop: Shop, group: number, newcomers: readonly ChamberR
     for (const chamber of others) unitOf(shop, chamber).valveOpen = false;
     return { chambers: newcomers, pump, pressure: ATMOSPHERE };
   }
-  const pressure = equalisedPressure(shop, newcomers, others);
+  const pressure = pressureAfterOpening(shop, newcomers, others);
   for (const chamber of others) unitOf(shop, chamber).flooded = true;
   return { chambers: [...newcomers, ...others], pump, pressure };
 }
