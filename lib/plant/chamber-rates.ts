@@ -1,5 +1,6 @@
 import { GAS_CONSTANT } from '../physics/constants.ts';
 import { desorptionRate } from '../physics/desorption.ts';
+import { driedConductivity, shelfTransfer } from '../physics/heat-transfer.ts';
 import { fastSublimationHeat } from '../physics/ice-fast.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
 import { dryingRate } from './drying-rate.ts';
@@ -55,10 +56,9 @@ function desorptionHeat(temperature: number): number {
 
 /** Resistance between shelf and the mean of a dried load [m²·K/W]: film + a third of the bed, as for a slab heated from one face. */
 function shelfToLoad(unit: ChamberUnit, load: LoadLaw, pressure: number): number {
-  const { heat } = unit.spec;
-  const film = heat.contact + (heat.pressureSlope * pressure) / (1 + heat.pressureDamping * pressure) + heat.radiation;
-  const dried = load.product.driedConductivity + load.product.driedConductivitySlope * pressure;
-  return 1 / film + load.depth / (3 * dried);
+  const { product } = load;
+  const dried = driedConductivity(product.driedConductivity, product.driedConductivitySlope, pressure);
+  return 1 / shelfTransfer(unit.spec.heat, pressure) + load.depth / (3 * dried);
 }
 
 function primaryRates(unit: ChamberUnit, load: LoadLaw, state: Float64Array, at: number, out: ChamberRates): void {

@@ -1,4 +1,6 @@
 import { TRIPLE_PRESSURE, TRIPLE_TEMPERATURE } from '../physics/constants.ts';
+import { driedResistance } from '../physics/dried-resistance.ts';
+import { driedConductivity, shelfTransfer, shelfTransferSlope } from '../physics/heat-transfer.ts';
 import { fastIceFront, fastSublimationHeat } from '../physics/ice-fast.ts';
 import { sublimationHeat } from '../physics/ice-latent-heat.ts';
 import type { IceFront } from '../physics/ice-temperature.ts';
@@ -94,10 +96,9 @@ function setFront(pressure: number, slope: number): void {
 function setResistances(): void {
   const { heat } = now.chamber;
   const { product } = now.load;
-  const damping = 1 + heat.pressureDamping * trial.pressure;
-  const film = heat.contact + (heat.pressureSlope * trial.pressure) / damping + heat.radiation;
-  const filmSlope = (heat.pressureSlope / (damping * damping)) * trial.pressureSlope;
-  const dried = product.driedConductivity + product.driedConductivitySlope * trial.pressure;
+  const film = shelfTransfer(heat, trial.pressure);
+  const filmSlope = shelfTransferSlope(heat, trial.pressure) * trial.pressureSlope;
+  const dried = driedConductivity(product.driedConductivity, product.driedConductivitySlope, trial.pressure);
   trial.film = 1 / film;
   trial.filmSlope = -filmSlope / (film * film);
   trial.crossed = now.thickness / dried;
@@ -237,7 +238,7 @@ export function dryingRate(
   now.trap = trap;
   now.load = load;
   now.thickness = thickness;
-  now.resistance = product.surfaceResistance + thickness / product.permeability;
+  now.resistance = driedResistance(product.surfaceResistance, product.permeability, thickness);
   now.frozenLayer = product.form === 'poured' ? (load.depth - thickness) / load.frozenConductivity : 0;
   now.iceOnTrap = iceOnTrap;
   now.gas = gas;

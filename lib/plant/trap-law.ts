@@ -2,6 +2,7 @@ import { GAS_CONSTANT, WATER_MOLAR_MASS } from '../physics/constants.ts';
 import { fastIceVapour } from '../physics/ice-fast.ts';
 import { sublimationHeat } from '../physics/ice-latent-heat.ts';
 import type { IceVapour } from '../physics/ice-pressure.ts';
+import { trapIceThickness } from '../physics/trap-ice.ts';
 import type { RefrigerationPoint, TrapSpec } from './types.ts';
 
 /** Heat capacity of water vapour at low pressure [J/(kg·K)]: 4·R/M, the ideal gas of rigid bent molecules (1 % low at 0 °C). */
@@ -57,7 +58,7 @@ export function trapVapour(trap: TrapLaw, flow: number, ice: number, out: TrapVa
   const low = spec.curve[index] as RefrigerationPoint;
   const high = spec.curve[index + 1] as RefrigerationPoint;
   const evaporatorSlope = (high.temperature - low.temperature) / (high.load - low.load);
-  const iceResistance = ice / (spec.iceDensity * spec.area * spec.area * spec.iceConductivity);
+  const iceResistance = trapIceThickness(ice, spec.area, spec.iceDensity) / (spec.area * spec.iceConductivity);
   const temperature = low.temperature + evaporatorSlope * (load - low.load) + load * iceResistance;
   const capped = Math.min(temperature, TRIPLE_POINT);
   fastIceVapour(capped, surface);
