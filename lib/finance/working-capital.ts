@@ -1,7 +1,7 @@
 import { type Cents, toCents } from './cents.ts';
 
 /** Days in a month: 365.25/12. */
-const DAYS_PER_MONTH = 365.25 / 12;
+export const DAYS_PER_MONTH = 365.25 / 12;
 
 /** How long money is tied up. */
 export interface WorkingCapitalTerms {

@@ -5,6 +5,7 @@ import type { ProductCost, WeeklyCost } from '../cost/weekly-cost.ts';
 import { baseValues } from '../inputs/base-values.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan } from '../plan/plan-types.ts';
+import { WEEK } from '../plant/crew.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 
 /** A way of running the shop, from a month on. */
@@ -24,7 +25,6 @@ export interface MonthlyTrade {
 
 /** New machines begin at this share of what they will give. */
 const RAMP_START = 0.5;
-const SECONDS_PER_WEEK = 604_800;
 
 /** The phase that runs in a month. */
 function phaseIn(phases: readonly TradePhase[], month: number): TradePhase {
@@ -56,7 +56,7 @@ function productTrade(plan: Plan, phases: readonly TradePhase[], productId: stri
     startMonth: 0,
     capacity,
     saleableYield: product.saleableYield,
-    closedWeeks: Array.from({ length: 12 }, () => site.closedWeeks / SECONDS_PER_WEEK / 12),
+    closedWeeks: Array.from({ length: 12 }, () => site.closedWeeks / WEEK / 12),
     availability: site.availability,
     demand: {
       perMonth: product.weeklyDemand === null ? null : product.weeklyDemand * WEEKS_PER_MONTH,

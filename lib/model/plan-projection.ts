@@ -1,13 +1,11 @@
 import type { CapitalPurchase } from '../finance/capital-assets.ts';
 import type { LoanTerms } from '../finance/loan-schedule.ts';
 import { type Projection, projectPlan } from '../finance/project-plan.ts';
+import { DAYS_PER_MONTH } from '../finance/working-capital.ts';
 import { baseValues } from '../inputs/base-values.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { type MonthlyTrade, monthlyTrade, type TradePhase } from './monthly-trade.ts';
 import { type PurchaseItem, purchaseItems, scenarioCapital } from './scenario-capital.ts';
-
-/** Days in a month: 365.25/12. */
-const DAYS_PER_MONTH = 365.25 / 12;
 
 /** Months looked ahead, whole. */
 export function horizonMonths(plan: Plan): number {

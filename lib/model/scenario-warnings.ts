@@ -1,6 +1,7 @@
 import { baseValues } from '../inputs/base-values.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
+import { WEEK } from '../plant/crew.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 import type { Finding } from '../result.ts';
 import { scenarioEquipment } from './scenario-equipment.ts';
@@ -83,11 +84,10 @@ function trapWarning(plant: PlantReport): Finding[] {
 
 /** Chamber hours a week spent waiting for the freezer above which it deserves a word, as a share of all chamber hours. */
 const FREEZER_WAIT = 0.05;
-const SECONDS_PER_WEEK = 604_800;
 
 function freezerWarning(plant: PlantReport): Finding[] {
   const waiting = plant.phases.waitingForFreezer;
-  if (waiting <= FREEZER_WAIT * plant.chambers * SECONDS_PER_WEEK) return [];
+  if (waiting <= FREEZER_WAIT * plant.chambers * WEEK) return [];
   const hours = `${(waiting / 3600).toFixed(0)} h`;
   return [
     warning(

@@ -59,7 +59,7 @@ export function setPorts(group: PumpGroup, out: GroupRates): void {
 }
 
 /** Gas balance of one chamber, V·dp_gas/dt = leak + outgassing − Q·x, x of whichever side the gas comes from. */
-export function gasBalance(unit: ChamberUnit, time: number, i: number, out: GroupRates): void {
+function gasBalance(unit: ChamberUnit, time: number, i: number, out: GroupRates): void {
   const chamber = out.chambers[i] as ChamberRates;
   const port = out.ports[i] as ManifoldPort;
   const { volume } = unit.spec;
@@ -82,25 +82,16 @@ export function setVapourLoad(group: PumpGroup, out: GroupRates): void {
   out.vapourLoad = out.manifold > 0 ? pump.throughput * (1 - out.balance.gasShare) * waterPerThroughput : 0;
 }
 
-/**
- * What a group does at a state, into `out`: each load at its own limit, the manifold pressure that lets the pump take what
- * the hoses bring, the gas balances.
- */
-export function groupRates(group: PumpGroup, time: number, state: Float64Array, out: GroupRates): void {
+/** Loads, manifold and gas balances at a state, for ports that are set already: what a step solves for again and again. */
+export function balanceGroup(group: PumpGroup, time: number, state: Float64Array, out: GroupRates): void {
   const { units } = group;
-  setPorts(group, out);
   for (let i = 0; i < units.length; i += 1) {
     const unit = units[i] as ChamberUnit;
-    const at = i * STATE_SIZE;
     if (!isActive(unit)) continue;
-    chamberRates(
-      unit,
-      state,
-      at,
-      state[at + GAS] as number,
-      state[at + TEMPERATURE] as number,
-      out.chambers[i] as ChamberRates,
-    );
+    const at = i * STATE_SIZE;
+    const gas = state[at + GAS] as number;
+    const temperature = state[at + TEMPERATURE] as number;
+    chamberRates(unit, state, at, gas, temperature, out.chambers[i] as ChamberRates);
   }
   out.manifold = manifoldPressure(group, out.chambers, out.ports, out.balance);
   if (out.manifold > 0) group.manifold = out.manifold;
@@ -108,5 +99,14 @@ export function groupRates(group: PumpGroup, time: number, state: Float64Array, 
     const unit = units[i] as ChamberUnit;
     if (isActive(unit)) gasBalance(unit, time, i, out);
   }
+}
+
+/**
+ * What a group does at a state, into `out`: each load at its own limit, the manifold pressure that lets the pump take what
+ * the hoses bring, the gas balances.
+ */
+export function groupRates(group: PumpGroup, time: number, state: Float64Array, out: GroupRates): void {
+  setPorts(group, out);
+  balanceGroup(group, time, state, out);
   setVapourLoad(group, out);
 }

@@ -1,8 +1,8 @@
-import { type ChamberRates, chamberRates } from './chamber-rates.ts';
+import type { ChamberRates } from './chamber-rates.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
 import {
+  balanceGroup,
   type GroupRates,
-  gasBalance,
   groupRates,
   groupRatesRecord,
   isActive,
@@ -10,7 +10,7 @@ import {
   setVapourLoad,
 } from './group-rates.ts';
 import { DRIED, GAS, HEAT, MOISTURE, PUMPED, type PumpGroup, STATE_SIZE, TEMPERATURE } from './group-state.ts';
-import { type ManifoldPort, manifoldPressure } from './manifold.ts';
+import type { ManifoldPort } from './manifold.ts';
 
 /**
  * One step of a mixed method. The slow values (dried fraction, moisture, water, heat) advance by Heun's method. The fast
@@ -183,34 +183,11 @@ function correctGas(group: PumpGroup, work: StepWork, formula: BackwardFormula, 
   }
 }
 
-function evaluate(group: PumpGroup, work: StepWork, time: number): void {
-  const { second, trial } = work;
-  for (let i = 0; i < group.units.length; i += 1) {
-    const unit = group.units[i] as ChamberUnit;
-    if (!isActive(unit)) continue;
-    const at = i * STATE_SIZE;
-    chamberRates(
-      unit,
-      trial,
-      at,
-      trial[at + GAS] as number,
-      trial[at + TEMPERATURE] as number,
-      second.chambers[i] as ChamberRates,
-    );
-  }
-  second.manifold = manifoldPressure(group, second.chambers, second.ports, second.balance);
-  if (second.manifold > 0) group.manifold = second.manifold;
-  for (let i = 0; i < group.units.length; i += 1) {
-    const unit = group.units[i] as ChamberUnit;
-    if (isActive(unit)) gasBalance(unit, time, i, second);
-  }
-}
-
 /** Solves the fast values at the end of the step into `trial`; false when Newton's method does not settle. */
 function solveFast(group: PumpGroup, work: StepWork, formula: BackwardFormula, length: number): boolean {
   setPorts(group, work.second);
   for (let iteration = 0; iteration < MAX_ITERATIONS; iteration += 1) {
-    evaluate(group, work, group.time + length);
+    balanceGroup(group, group.time + length, work.trial, work.second);
     change.largest = 0;
     for (let i = 0; i < group.units.length; i += 1) {
       if ((group.units[i] as ChamberUnit).mode === 'secondary') correctTemperature(group, work, formula, length, i);

@@ -4,12 +4,12 @@ import { scenarioCost } from '../model/scenario-cost.ts';
 import type { ScenarioResult } from '../model/scenario-result.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
+import { WEEK } from '../plant/crew.ts';
 import type { BatchRecord, PlantReport } from '../plant/report-types.ts';
 
 /** Seconds in a year of 365.25 days. */
 export const SECONDS_PER_YEAR = 31_557_600;
-const SECONDS_PER_WEEK = 604_800;
-const WEEKS_PER_YEAR = SECONDS_PER_YEAR / SECONDS_PER_WEEK;
+const WEEKS_PER_YEAR = SECONDS_PER_YEAR / WEEK;
 
 /** A pump is not mended in less than this [s]: an input of 0 would make a rate without bound. */
 const SHORTEST = 60;
@@ -92,7 +92,7 @@ export function pumpFailureTerms(
 /** Weeks of full running in a year: the closed ones and the share of stoppages taken off. */
 function runningWeeks(plan: Plan): number {
   const { closedWeeks, availability } = baseValues('site', plan.site);
-  return Math.max(0, WEEKS_PER_YEAR - closedWeeks / SECONDS_PER_WEEK) * availability;
+  return Math.max(0, WEEKS_PER_YEAR - closedWeeks / WEEK) * availability;
 }
 
 function pumpsAtWork(plan: Plan, scenario: Scenario, plant: PlantReport, failuresPerYear: number): PumpAtWork[] {
