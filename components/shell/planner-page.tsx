@@ -1,30 +1,15 @@
 'use client';
 
-import { useDeferredValue, useMemo, useState } from 'react';
-import { computedIn } from '../../lib/io/engine-desk.ts';
-import { OUTPUTS } from '../../lib/model/outputs.ts';
-import { cellNote } from '../../lib/views/cell-note.ts';
-import { entryColumns, shownAs } from '../../lib/views/entry-columns.ts';
-import { isSameData } from '../../lib/views/keep-same.ts';
-import { previewEntry } from '../../lib/views/preview-entry.ts';
-import { scenarioRows } from '../../lib/views/scenario-rows.ts';
-import { sheetColumns } from '../../lib/views/sheet-columns.ts';
-import { presentState } from '../../lib/views/sheet-history.ts';
-import { EvidencePanel } from '../evidence/evidence-panel.tsx';
-import { CellNoteLine } from '../sheet/cell-note-line.tsx';
-import { ScenarioSheet } from '../sheet/scenario-sheet.tsx';
-import type { TypedCell } from '../sheet/sheet-context.ts';
-import { SheetToolbar } from '../sheet/sheet-toolbar.tsx';
-import type { NamedCell } from '../sheet/use-cell-gestures.ts';
+import { Suspense } from 'react';
 import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
-import { useKeptSame } from '../ui/use-kept-same.ts';
-import { CautionsBlock } from './cautions-block.tsx';
 import { OpenFailureDialog } from './open-failure-dialog.tsx';
 import { PageHeader } from './page-header.tsx';
 import styles from './planner-page.module.css';
 import { ProgressLine } from './progress-line.tsx';
+import { panelElementId, TabBar, tabElementId } from './tab-bar.tsx';
 import { useHistoryKeys } from './use-history-keys.ts';
+import { useOpenTab } from './use-open-tab.ts';
 
 function StatusLine() {
   const notice = usePlanner((state) => state.notice);
@@ -35,73 +20,36 @@ function StatusLine() {
   );
 }
 
+function Progress() {
+  const progress = usePlanner((state) => state.desk.progress);
+  return <ProgressLine progress={progress} />;
+}
+
 function FileDialog() {
   const failure = usePlanner((state) => state.openFailure);
   return failure ? <OpenFailureDialog failure={failure} onClose={getPlanner().closeOpenFailure} /> : null;
 }
 
-/** The planner's page: the sheet of scenarios, and under it the evidence for the one that is chosen. */
+/** The planner's page: a head for the plan as a whole, a bar of its parts, and the part that is open. */
 export default function PlannerPage() {
-  const sheet = usePlanner((state) => state.sheet);
-  const desk = usePlanner((state) => state.desk);
-  const currentId = usePlanner((state) => state.currentId);
-  const selectedIds = usePlanner((state) => state.selectedIds);
   const isStarting = usePlanner((state) => state.keeping === 'starting');
-  const [focused, setFocused] = useState<NamedCell | null>(null);
-  const [typed, setTyped] = useState<TypedCell | null>(null);
-  const [isWhole, setWhole] = useState(false);
+  const tab = useOpenTab();
   useHistoryKeys();
-
-  const state = useMemo(() => presentState(sheet), [sheet]);
-  const { plan } = state;
-  const entries = useMemo(() => entryColumns(plan), [plan]);
-  const columns = useMemo(() => sheetColumns(entries, OUTPUTS, shownAs(plan)), [entries, plan]);
-  const freshRows = useMemo(
-    () =>
-      scenarioRows({
-        state,
-        columns: entries,
-        outputs: OUTPUTS,
-        shown: shownAs(plan),
-        computed: (id) => computedIn(desk, id),
-      }),
-    [state, entries, plan, desk],
-  );
-  const rows = useKeptSame(freshRows, isSameData);
-  // The charts follow a moment later, so that moving about the sheet and typing never wait for them.
-  const shown = useMemo(
-    () => ({ plan, rows, desk, currentId, selectedIds }),
-    [plan, rows, desk, currentId, selectedIds],
-  );
-  const evidence = useDeferredValue(shown);
   if (isStarting) return <p className={styles.waiting}>Looking for a plan kept in this browser …</p>;
   return (
     <div className={styles.page}>
       <PageHeader />
       <main className={styles.main}>
-        <section className={styles.sheetPart} aria-labelledby="sheet-title">
-          <div className={styles.sheetHead}>
-            <h2 id="sheet-title">Scenarios</h2>
-            <SheetToolbar isWhole={isWhole} onWhole={setWhole} />
-            <ProgressLine progress={desk.progress} />
-          </div>
+        <TabBar open={tab} />
+        <div className={styles.said}>
           <StatusLine />
-          <ScenarioSheet
-            rows={rows}
-            columns={columns}
-            entries={entries}
-            currentId={currentId}
-            isWhole={isWhole}
-            onFocus={setFocused}
-            onTyping={setTyped}
-          />
-          <CellNoteLine
-            note={cellNote(rows, columns, focused)}
-            preview={typed ? previewEntry(state, entries, typed) : null}
-          />
-        </section>
-        <EvidencePanel {...evidence} />
-        <CautionsBlock rows={rows} />
+          <Progress />
+        </div>
+        <div role="tabpanel" id={panelElementId(tab)} aria-labelledby={tabElementId(tab)}>
+          <Suspense fallback={<p className={styles.waiting}>Opening …</p>}>
+            <tab.Panel />
+          </Suspense>
+        </div>
       </main>
       <FileDialog />
     </div>

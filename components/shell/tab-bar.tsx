@@ -1,0 +1,55 @@
+import { type KeyboardEvent, useRef } from 'react';
+import styles from './tab-bar.module.css';
+import { TABS, type Tab } from './tabs.ts';
+import { openTab } from './use-open-tab.ts';
+
+/** Where each key leads from a place on the bar; the bar is a ring. */
+const STEPS: Readonly<Record<string, (place: number, last: number) => number>> = {
+  ArrowRight: (place, last) => (place === last ? 0 : place + 1),
+  ArrowLeft: (place, last) => (place === 0 ? last : place - 1),
+  Home: () => 0,
+  End: (_, last) => last,
+};
+
+/** Id of a tab's button, by which its panel is named. */
+export function tabElementId(tab: Tab): string {
+  return `tab-${tab.id}`;
+}
+
+/** Id of the panel a tab opens. */
+export function panelElementId(tab: Tab): string {
+  return `panel-${tab.id}`;
+}
+
+/** The bar of the plan's parts. Arrow keys, Home and End go along it; the part in focus is the one that is open. */
+export function TabBar({ open }: { readonly open: Tab }) {
+  const bar = useRef<HTMLDivElement>(null);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const step = STEPS[event.key];
+    const target = step && TABS[step(TABS.indexOf(open), TABS.length - 1)];
+    if (!target || event.ctrlKey || event.altKey || event.metaKey) return;
+    event.preventDefault();
+    openTab(target.id);
+    bar.current?.querySelector<HTMLElement>(`#${tabElementId(target)}`)?.focus();
+  };
+  return (
+    <div ref={bar} role="tablist" aria-label="Parts of the plan" className={styles.bar}>
+      {TABS.map((tab) => (
+        <button
+          key={tab.id}
+          id={tabElementId(tab)}
+          type="button"
+          role="tab"
+          className={styles.tab}
+          aria-selected={tab === open}
+          aria-controls={tab === open ? panelElementId(tab) : undefined}
+          tabIndex={tab === open ? 0 : -1}
+          onKeyDown={onKeyDown}
+          onClick={() => openTab(tab.id)}
+        >
+          {tab.label}
+        </button>
+      ))}
+    </div>
+  );
+}
