@@ -82,13 +82,15 @@ export function weeksFinance(
 function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: ScenarioWeek): ScenarioResult {
   const capital = scenarioCapital(plan, scenario);
   const { chamberCount, pumpCount } = scenarioEquipment(scenario);
+  const { shown, ...account } = own.account;
   return {
     scenarioId: scenario.id,
     name: scenario.name,
     chambers: chamberCount,
     pumps: pumpCount,
     plant: own.plant,
-    cost: own.account.shown,
+    cost: shown,
+    account,
     capital: capital.lines.map(({ name, amount }) => ({ label: name, amount })),
     capitalTotal: capital.total,
     finance: weeksFinance(plan, scenario, today, own),

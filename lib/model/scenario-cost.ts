@@ -6,14 +6,12 @@ import { baseValues } from '../inputs/base-values.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import type { BatchRecord, GroupWeek, PlantReport, ProductWeek } from '../plant/report-types.ts';
-import type { CostLine, CostPart, ScenarioCost } from './scenario-result.ts';
+import type { CostLine, CostPart, ScenarioCost, WeekAccount } from './scenario-result.ts';
 
 const SECONDS_PER_HOUR = 3600;
 
 /** The week's accounts of a scenario, and what shows of them. */
-export interface CostAccount {
-  readonly week: WeeklyCost;
-  readonly labour: LabourCost;
+export interface CostAccount extends WeekAccount {
   readonly shown: ScenarioCost;
 }
 
@@ -158,5 +156,5 @@ export function scenarioCost(plan: Plan, scenario: Scenario, plant: PlantReport)
     labour,
     fixedPerMonth: { rent: site.rentAndFixed, maintenance: maintenancePerMonth(plan, scenario) },
   });
-  return { week, labour, shown: shownCost(plan, plant, week, upkeep) };
+  return { week, electricity, labour, upkeep, shown: shownCost(plan, plant, week, upkeep) };
 }

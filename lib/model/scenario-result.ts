@@ -1,3 +1,7 @@
+import type { ElectricityCost } from '../cost/electricity.ts';
+import type { LabourCost } from '../cost/labour.ts';
+import type { PumpUpkeepCost } from '../cost/pump-upkeep.ts';
+import type { WeeklyCost } from '../cost/weekly-cost.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 import type { Finding } from '../result.ts';
 
@@ -28,6 +32,15 @@ export interface ScenarioCost {
   /** Oil changes a week, all pumps, and what forces them. */
   readonly oilChangesPerWeek: number;
   readonly oilLimit: 'hours' | 'water';
+}
+
+/** The accounts of the week behind the cost: what an explanation goes down to. */
+export interface WeekAccount {
+  readonly week: WeeklyCost;
+  readonly electricity: ElectricityCost;
+  readonly labour: LabourCost;
+  /** By pump, in the order of the plant's groups. */
+  readonly upkeep: readonly PumpUpkeepCost[];
 }
 
 export interface CapitalLine {
@@ -79,6 +92,7 @@ export interface ScenarioResult {
   readonly pumps: number;
   readonly plant: PlantReport;
   readonly cost: ScenarioCost;
+  readonly account: WeekAccount;
   readonly capital: readonly CapitalLine[];
   readonly capitalTotal: number;
   readonly finance: ScenarioFinance;

@@ -1,5 +1,5 @@
 import type { Bottleneck } from '../../lib/insight/insight-types.ts';
-import type { CostPart, ScenarioResult, ScenarioReturn } from '../../lib/model/scenario-result.ts';
+import type { CostPart, ScenarioResult, ScenarioReturn, WeekAccount } from '../../lib/model/scenario-result.ts';
 import type { GroupWeek, PhaseHours, PlantReport } from '../../lib/plant/report-types.ts';
 import type { ScenarioView } from '../../lib/views/scenario-view.ts';
 
@@ -88,6 +88,46 @@ export const SAMPLE_PLANT: PlantReport = {
   batchRecords: [],
 };
 
+const NOTHING_PER_UNIT = { week: 0, perBatch: null, perDryKilogram: null, perSaleableKilogram: null };
+const NOTHING_RUNNING = { ingredients: 0, packaging: 0, other: 0, energy: 0, upkeep: 0, labour: 0 };
+
+/** Accounts of a week in which nothing moved: for views that show none of them. */
+const ACCOUNT: WeekAccount = {
+  week: {
+    products: [],
+    revenue: 0,
+    running: NOTHING_RUNNING,
+    standing: { demandCharge: 0, electricityFixed: 0, labour: 0, fixed: {} },
+    runningCost: NOTHING_PER_UNIT,
+    standingCost: NOTHING_PER_UNIT,
+    totalCost: NOTHING_PER_UNIT,
+    contribution: NOTHING_PER_UNIT,
+    contributionPerHour: {},
+    profit: 0,
+    profitAfterOwner: 0,
+  },
+  electricity: {
+    energy: 0,
+    meanPrice: 0,
+    byConsumer: {},
+    energyCharge: 0,
+    demandCharge: 0,
+    fixedCharge: 0,
+    total: 0,
+  },
+  labour: {
+    handsOn: 0,
+    paidTime: 0,
+    loadedWage: 0,
+    paid: 0,
+    byTask: {},
+    idle: 0,
+    ownerUnpaid: 0,
+    flexible: true,
+  },
+  upkeep: [],
+};
+
 const COST: Readonly<Record<CostPart, number>> = {
   materials: 40,
   packaging: 20,
@@ -144,6 +184,7 @@ export function sampleResult(change: SampleChange = {}): ScenarioResult {
       oilChangesPerWeek: 0.1,
       oilLimit: 'hours',
     },
+    account: ACCOUNT,
     capital: [],
     capitalTotal: 100,
     finance: { cash: [], coverByYear: [], lowestCover: 1.5, yearlyDebtService: 0, versusToday },
