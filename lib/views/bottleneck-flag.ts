@@ -41,11 +41,19 @@ function quarterMore(gainShare: number): string {
   return `+${formatPercent(gainShare)} with a quarter more`;
 }
 
+/** A share below this is none. */
+const NOTHING = 0.0005;
+
+/** What the last chamber on a pump does; its share is of what it would add with a pump of its own. */
+function lastChamberWords(share: number): string {
+  if (Math.abs(share) < NOTHING) return 'adds nothing';
+  return share > 0 ? `adds ${formatPercent(share)}` : 'lowers output';
+}
+
 function jamFigure(bottleneck: Bottleneck, perPump: number): string {
-  if (bottleneck.lastChamberAdds !== null) {
-    return `${formatOrdinal(perPump)} chamber adds ${formatPercent(Math.max(0, bottleneck.lastChamberAdds))}`;
-  }
-  return quarterMore(bottleneck.gainShare);
+  const { lastChamberAdds } = bottleneck;
+  if (lastChamberAdds === null) return quarterMore(bottleneck.gainShare);
+  return `${formatOrdinal(perPump)} chamber ${lastChamberWords(lastChamberAdds)}`;
 }
 
 /** The flag that a scenario's bottleneck deserves. @param perPump most chambers on one pump in the scenario */
@@ -73,9 +81,6 @@ export interface ReliefRow {
   readonly gainText: string;
 }
 
-/** A gain below this share is none. */
-const NOTHING = 0.0005;
-
 function rowOf(relief: ResourceRelief, shown: ShownAs): ReliefRow {
   const { resource, utilisation, gain, gainShare } = relief;
   const isNothing = gainShare !== null && Math.abs(gainShare) < NOTHING;
@@ -102,7 +107,8 @@ export interface ReliefView {
 function findingOf(bottleneck: Bottleneck): string {
   const { resource, gainShare, sharedPumpJams, lastChamberAdds } = bottleneck;
   if (sharedPumpJams && lastChamberAdds !== null) {
-    return `The shared pump jams: the last chamber on it adds ${formatPercent(Math.max(0, lastChamberAdds))} of what it could`;
+    const measure = lastChamberAdds >= NOTHING ? ' of what it could' : '';
+    return `The shared pump jams: the last chamber on it ${lastChamberWords(lastChamberAdds)}${measure}`;
   }
   if (resource === null) return 'Nothing in particular holds this set-up back';
   return `${HOLDING_BACK[resource]} it back: a quarter more would bring ${formatPercent(gainShare)}`;

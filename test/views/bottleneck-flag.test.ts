@@ -18,6 +18,16 @@ describe('bottleneckFlag', () => {
     expect(bottleneckFlag(jam, 8)).toEqual({ tone: 'jam', title: 'Shared pump jams', figure: '8th chamber adds 41 %' });
   });
 
+  it.each([
+    [-0.12, '8th chamber lowers output', 'the last chamber on it lowers output'],
+    [-0.0001, '8th chamber adds nothing', 'the last chamber on it adds nothing'],
+    [0, '8th chamber adds nothing', 'the last chamber on it adds nothing'],
+  ])('tells a last chamber that takes output away from one that adds nothing: %s', (share, figure, finding) => {
+    const jam = { ...SAMPLE_BOTTLENECK, sharedPumpJams: true, lastChamberAdds: share };
+    expect(bottleneckFlag(jam, 8).figure).toBe(figure);
+    expect(reliefView(jam, US).finding).toBe(`The shared pump jams: ${finding}`);
+  });
+
   it('falls back on the gain when the last chamber cannot be told', () => {
     const jam = { ...SAMPLE_BOTTLENECK, sharedPumpJams: true, lastChamberAdds: null };
     expect(bottleneckFlag(jam, 8).figure).toBe('+13 % with a quarter more');

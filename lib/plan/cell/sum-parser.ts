@@ -131,6 +131,14 @@ function skipSpace(cursor: Cursor): void {
   while (cursor.text[cursor.offset] === ' ') cursor.offset += 1;
 }
 
+/** The unit of another field that stands right after a number, as its sign; in "a few" the "a" is a word and no unit. */
+function misplacedUnit({ text, offset }: Cursor): string | undefined {
+  const form = /[\d.)] *$/.test(text.slice(0, offset)) ? foreignUnitAt(text, offset) : undefined;
+  if (!form || !/^ *(?:[-+*/)]|$)/.test(text.slice(offset + form.text.length))) return undefined;
+  const { symbol } = form.unit;
+  return symbol.startsWith('money') ? form.text : symbol;
+}
+
 function strayText(cursor: Cursor): AmountResult {
   skipSpace(cursor);
   const rest = cursor.text.slice(cursor.offset);
@@ -140,8 +148,8 @@ function strayText(cursor: Cursor): AmountResult {
       'Write a point before decimals, such as 2.5.',
     );
   }
-  const foreign = foreignUnitAt(cursor.text, cursor.offset);
-  if (foreign) return cellProblem(`"${foreign.symbol}" is not a unit of this field.`, 'Use one of its units, or none.');
+  const foreign = misplacedUnit(cursor);
+  if (foreign) return cellProblem(`"${foreign}" is not a unit of this field.`, 'Use one of its units, or none.');
   return cellProblem(
     `"${rest.slice(0, 30)}" cannot be read.`,
     'Write a number, a sum such as 3*4500+200, or a number with a unit.',

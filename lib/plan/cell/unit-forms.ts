@@ -104,15 +104,11 @@ export function unitAt(text: string, offset: number, dimension: Dimension): Unit
   });
 }
 
-/** The dimension of which the unit at `offset` is one, to say what a misplaced unit is; undefined when it is none. */
-export function foreignUnitAt(
-  text: string,
-  offset: number,
-): { readonly dimension: Dimension; readonly symbol: string } | undefined {
+/** The longest unit of any dimension that stands at `offset`, to say what a misplaced unit is; undefined when none does. */
+export function foreignUnitAt(text: string, offset: number): UnitForm | undefined {
   const found = [...FORMS.keys()].flatMap((dimension) => {
     const form = unitAt(text, offset, dimension);
-    return form ? [{ dimension, form }] : [];
+    return form ? [form] : [];
   });
-  const longest = found.sort((a, b) => b.form.text.length - a.form.text.length)[0];
-  return longest && { dimension: longest.dimension, symbol: longest.form.unit.symbol };
+  return found.sort((a, b) => b.text.length - a.text.length)[0];
 }
