@@ -19,6 +19,7 @@ import {
   presentState,
   redoGesture,
   replacePlan,
+  type SheetHistory,
   startSheet,
   undoGesture,
 } from '../../lib/views/sheet-history.ts';
@@ -76,10 +77,10 @@ export class Planner {
   };
 
   readonly saveFile = (): void => {
-    const { plan, rejected } = presentState(this.#state.sheet);
+    const { plan, rejected, misread } = presentState(this.#state.sheet);
     const name = fileNameFor(plan.name);
     offerTextFile(name, serialisePlan(plan));
-    const left = rejected.length > 0 ? ' Marked entries are not in it.' : '';
+    const left = rejected.length + misread.length > 0 ? ' Marked entries are not in it.' : '';
     this.say(`Saved as ${name}.${left}`);
   };
 
@@ -96,6 +97,13 @@ export class Planner {
   rowGesture({ command, said, goTo }: RowGesture): void {
     const gesture = performCommand(this.#state.sheet, command, said);
     this.#adopt(gesture, gesture.done ? goTo : this.#state.currentId);
+  }
+
+  /** Any gesture that is a pure function of the history; true when all of it was done. */
+  perform(gesture: (sheet: SheetHistory) => Gesture): boolean {
+    const outcome = gesture(this.#state.sheet);
+    this.#adopt(outcome);
+    return outcome.done;
   }
 
   enter(applied: AppliedEntries): void {

@@ -15,11 +15,18 @@ export function currencySign(currency: string): string {
   return parts.find((part) => part.type === 'currency')?.value ?? currency;
 }
 
+/** Units that are words and not signs, as they follow a figure. */
+const PLURALS: Readonly<Record<string, string>> = { month: 'months', year: 'years', week: 'weeks', d: 'days' };
+
+/** A unit symbol as people read it, money in the plan's currency: "lb/week", "$/kWh", "months", "". */
+export function unitSign(unit: string, currency: string): string {
+  if (unit === '1') return '';
+  return PLURALS[unit] ?? unit.replace('money', currencySign(currency));
+}
+
 /** The unit shown for a dimension, money in the plan's currency: "lb/week", "$/kWh", "". */
 export function unitText(dimension: Dimension, shown: ShownAs): string {
-  const unit = shownUnit(dimension, shown.system);
-  if (unit === '1') return '';
-  return unit === 'month' ? 'months' : unit.replace('money', currencySign(shown.currency));
+  return unitSign(shownUnit(dimension, shown.system), shown.currency);
 }
 
 function isMoney(dimension: Dimension): boolean {

@@ -2,16 +2,21 @@ import { applyCommand } from '../plan/commands/apply-command.ts';
 import type { Command, ScenarioChange } from '../plan/commands/command.ts';
 import { commandLabel } from '../plan/commands/command-label.ts';
 import { type History, recordStep, redo, startHistory, undo } from '../plan/history.ts';
+import { pathOfPlace } from '../plan/place.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import type { Finding } from '../result.ts';
 import type { AppliedEntries } from './apply-entries.ts';
+import type { AppliedFields } from './fields/apply-fields.ts';
 import { countOf } from './format-number.ts';
-import type { RejectedEntry, SheetState } from './sheet-state.ts';
+import type { SheetState } from './sheet-state.ts';
+
+/** Entries that wait to be mended. */
+type Waiting = Omit<SheetState, 'plan'>;
 
 /** The plan's history, and beside each of its plans the entries that waited to be mended at that point. */
 export interface SheetHistory {
   readonly history: History;
-  readonly rejected: ReadonlyMap<Plan, readonly RejectedEntry[]>;
+  readonly waiting: ReadonlyMap<Plan, Waiting>;
 }
 
 /** What a gesture came to: the history after it, and what to tell the user. */
@@ -22,31 +27,41 @@ export interface Gesture {
 }
 
 export function startSheet(plan: Plan): SheetHistory {
-  return { history: startHistory(plan), rejected: new Map() };
+  return { history: startHistory(plan), waiting: new Map() };
 }
 
-const NOTHING_REJECTED: readonly RejectedEntry[] = [];
+const NOTHING_WAITING: Waiting = { rejected: [], misread: [] };
 
 /** The plan as it is now, with the entries that wait to be mended. */
-export function presentState({ history, rejected }: SheetHistory): SheetState {
-  return { plan: history.present, rejected: rejected.get(history.present) ?? NOTHING_REJECTED };
+export function presentState({ history, waiting }: SheetHistory): SheetState {
+  return { plan: history.present, ...(waiting.get(history.present) ?? NOTHING_WAITING) };
 }
 
-/** Entries of scenarios that are gone, and of plans that are forgotten, need not be kept. */
-function kept(history: History, rejected: SheetHistory['rejected']): SheetHistory['rejected'] {
+/** What waits beside plans that are forgotten need not be kept. */
+function kept(history: History, waiting: SheetHistory['waiting']): SheetHistory['waiting'] {
   const plans = new Set([history.present, ...[...history.past, ...history.future].map((step) => step.plan)]);
-  return new Map([...rejected].filter(([plan, entries]) => plans.has(plan) && entries.length > 0));
+  return new Map(
+    [...waiting].filter(([plan, { rejected, misread }]) => plans.has(plan) && rejected.length + misread.length > 0),
+  );
+}
+
+/** What still waits: entries of scenarios and items that are gone are dropped. */
+function waitingIn({ plan, rejected, misread }: SheetState): Waiting {
+  const scenarios = new Set(plan.scenarios.map((scenario) => scenario.id));
+  return {
+    rejected: rejected.filter((entry) => scenarios.has(entry.scenarioId)),
+    misread: misread.filter((entry) => pathOfPlace(plan, entry.place) !== null),
+  };
 }
 
 function record(sheet: SheetHistory, state: SheetState, label: string): SheetHistory {
   const before = presentState(sheet);
-  if (state.plan === before.plan && state.rejected === before.rejected) return sheet;
+  const isSameWaiting = state.rejected === before.rejected && state.misread === before.misread;
+  if (state.plan === before.plan && isSameWaiting) return sheet;
   // A step in which only a rejected entry came or went needs a plan object of its own to hang that entry on.
   const plan = state.plan === before.plan ? { ...state.plan } : state.plan;
   const history = recordStep(sheet.history, plan, label);
-  const scenarios = new Set(plan.scenarios.map((scenario) => scenario.id));
-  const rejected = state.rejected.filter((entry) => scenarios.has(entry.scenarioId));
-  return { history, rejected: kept(history, new Map(sheet.rejected).set(plan, rejected)) };
+  return { history, waiting: kept(history, new Map(sheet.waiting).set(plan, waitingIn({ ...state, plan }))) };
 }
 
 /** Plans hold plain data only, and edits keep the order of keys. */
@@ -73,13 +88,17 @@ function firstWords(findings: readonly Finding[]): string {
   return first ? `${first.problem} ${first.remedy}` : 'That could not be done.';
 }
 
-/** One gesture that is a command, as one step of the history. */
-export function performCommand(sheet: SheetHistory, command: Command, said: string): Gesture {
+/** One gesture that is a command, as one step of the history. @param label for the undo button */
+export function performCommand(
+  sheet: SheetHistory,
+  command: Command,
+  said: string,
+  label = commandLabel(command),
+): Gesture {
   const before = presentState(sheet);
   const outcome = applyCommand(before.plan, command);
   if (!outcome.ok) return { sheet, said: firstWords(outcome.error), done: false };
-  const after = { plan: outcome.value, rejected: before.rejected };
-  return { sheet: record(sheet, after, commandLabel(command)), said, done: true };
+  return { sheet: record(sheet, { ...before, plan: outcome.value }, label), said, done: true };
 }
 
 /** One gesture that wrote into cells, as one step of the history. */
@@ -90,13 +109,20 @@ export function performEntries(sheet: SheetHistory, applied: AppliedEntries): Ge
   const outcome = changes.length === 0 ? { ok: true as const, value: before.plan } : applyCommand(before.plan, command);
   if (!outcome.ok) return { sheet, said: firstWords(outcome.error), done: false };
   const label = changes.length === 0 ? `mark ${countOf(applied.rejected, 'cell')}` : commandLabel(command);
-  const after = { plan: outcome.value, rejected: applied.state.rejected };
+  const after = { ...before, plan: outcome.value, rejected: applied.state.rejected };
   return { sheet: record(sheet, after, label), said: applied.said, done: applied.rejected === 0 };
+}
+
+/** One gesture over fields of the catalogues, as one step of the history. */
+export function performFields(sheet: SheetHistory, applied: AppliedFields): Gesture {
+  const { state, taken, refused, said } = applied;
+  const label = taken > 0 ? `change ${countOf(taken, 'cell')}` : `mark ${countOf(refused, 'cell')}`;
+  return { sheet: record(sheet, state, label), said, done: refused === 0 };
 }
 
 /** Another plan in the place of this one, as one step that can be undone. */
 export function replacePlan(sheet: SheetHistory, plan: Plan, label: string, said: string): Gesture {
-  return { sheet: record(sheet, { plan, rejected: [] }, label), said, done: true };
+  return { sheet: record(sheet, { plan, ...NOTHING_WAITING }, label), said, done: true };
 }
 
 /** One gesture back. */

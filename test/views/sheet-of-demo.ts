@@ -5,7 +5,7 @@ import { entryColumns } from '../../lib/views/entry-columns.ts';
 import type { SheetState } from '../../lib/views/sheet-state.ts';
 
 /** The demo plan as the sheet holds it, with nothing waiting to be mended. */
-export const DEMO_STATE: SheetState = { plan: DEMO_PLAN, rejected: [] };
+export const DEMO_STATE: SheetState = { plan: DEMO_PLAN, rejected: [], misread: [] };
 
 export const DEMO_COLUMNS = entryColumns(DEMO_PLAN);
 
