@@ -21,7 +21,8 @@ export interface LoanBook {
 }
 
 /**
- * Several loans added up over the months of a plan. A loan drawn before month 0 comes in with what is still owed; one
+ * Several loans added up over the months of a plan. A loan drawn before month 0 comes in with what is still owed, one
+ * that runs already with all of it and without a fee; one
  * drawn at or after the horizon is left out.
  * @param loans terms of each loan
  * @param horizonMonths months of the plan
@@ -30,7 +31,7 @@ export function loanBook(loans: readonly LoanTerms[], horizonMonths: number): Lo
   const schedules = loans.map(loanSchedule);
   const byMonth = (pick: (row: LoanMonth) => Cents) => addRows(schedules, pick, horizonMonths);
   return {
-    opening: schedules.flat().reduce((sum, row) => sum + (row.month === -1 ? row.closing : 0), 0),
+    opening: loans.reduce((sum, loan, k) => sum + owedBefore(loan, schedules[k] ?? []), 0),
     drawn: atDraw(loans, (loan) => loan.principal, horizonMonths),
     fees: atDraw(loans, (loan) => loan.fee, horizonMonths),
     interest: byMonth((row) => row.interest),
@@ -39,6 +40,12 @@ export function loanBook(loans: readonly LoanTerms[], horizonMonths: number): Lo
     payments: byMonth((row) => row.payment),
     owed: byMonth((row) => row.closing),
   };
+}
+
+/** Owed at the start of month 0 [cents]. */
+function owedBefore(loan: LoanTerms, schedule: readonly LoanMonth[]): Cents {
+  if (loan.isRunning) return schedule.find((row) => row.month === 0)?.opening ?? 0;
+  return schedule.find((row) => row.month === -1)?.closing ?? 0;
 }
 
 function addRows(
@@ -55,6 +62,6 @@ function addRows(
 
 function atDraw(loans: readonly LoanTerms[], amount: (loan: LoanTerms) => number, horizonMonths: number): Cents[] {
   return Array.from({ length: horizonMonths }, (_, month) =>
-    loans.reduce((sum, loan) => sum + (loan.drawMonth === month ? toCents(amount(loan)) : 0), 0),
+    loans.reduce((sum, loan) => sum + (loan.drawMonth === month && !loan.isRunning ? toCents(amount(loan)) : 0), 0),
   );
 }

@@ -15,8 +15,10 @@ export interface LoanTerms {
   readonly interestOnlyMonths: number;
   /** Fee paid when the money is drawn [money]. */
   readonly fee: number;
-  /** Month of the plan at whose start it is drawn, 0 = first; below 0 for a loan that runs already. */
+  /** Month of the plan at whose start it is drawn, 0 = first; below 0 for a loan that was drawn so long ago. */
   readonly drawMonth: number;
+  /** True for a debt owed before month 0 of which only what is left is known: it comes in whole and is not drawn. */
+  readonly isRunning?: boolean;
 }
 
 /** One month of a loan, in whole cents. closing = opening + interest − payment. */

@@ -4,7 +4,9 @@ import { CREW_FIELDS } from './fields/crew.ts';
 import { FINANCING_FIELDS } from './fields/financing.ts';
 import { FREEZER_FIELDS } from './fields/freezer.ts';
 import { HOSE_FIELDS } from './fields/hose.ts';
+import { LOAN_FIELDS } from './fields/loan.ts';
 import { MIX_SHARE_FIELDS } from './fields/mix-share.ts';
+import { PRICE_BAND_FIELDS } from './fields/price-band.ts';
 import { PRODUCT_FIELDS } from './fields/product.ts';
 import { PUMP_FIELDS } from './fields/pump.ts';
 import { SCENARIO_FIELDS } from './fields/scenario.ts';
@@ -22,10 +24,12 @@ export const REGISTER = {
   hose: HOSE_FIELDS,
   product: PRODUCT_FIELDS,
   site: SITE_FIELDS,
+  priceBand: PRICE_BAND_FIELDS,
   crew: CREW_FIELDS,
   shift: SHIFT_FIELDS,
   freezer: FREEZER_FIELDS,
   financing: FINANCING_FIELDS,
+  loan: LOAN_FIELDS,
   scenario: SCENARIO_FIELDS,
   scenarioChamber: SCENARIO_CHAMBER_FIELDS,
   mixShare: MIX_SHARE_FIELDS,

@@ -1,10 +1,9 @@
 import type { CapitalPurchase } from '../finance/capital-assets.ts';
-import type { LoanTerms } from '../finance/loan-schedule.ts';
 import { type Projection, projectPlan } from '../finance/project-plan.ts';
-import { DAYS_PER_MONTH } from '../finance/working-capital.ts';
 import { baseValues } from '../inputs/base-values.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { type MonthlyTrade, monthlyTrade, type TradePhase } from './monthly-trade.ts';
+import { type DrawnLoan, planLoans } from './plan-loans.ts';
 import { type PurchaseItem, purchaseItems, scenarioCapital } from './scenario-capital.ts';
 
 /** Months looked ahead, whole. */
@@ -69,36 +68,17 @@ function purchases(plan: Plan, scenario: Scenario, month: number): CapitalPurcha
   ];
 }
 
-function newLoan(plan: Plan, principal: number, month: number): LoanTerms {
-  const financing = baseValues('financing', plan.financing);
-  const termMonths = Math.max(1, Math.round(financing.loanTerm));
-  return {
-    principal,
-    annualRate: financing.loanRate,
-    termMonths,
-    graceMonths: 0,
-    interestOnlyMonths: Math.min(termMonths - 1, Math.round(financing.graceMonths)),
-    fee: financing.fee * principal,
-    drawMonth: month,
-  };
+/** What the owner puts in: whatever of a purchase no loan of that month pays, and the fees. */
+function ownMoney(capital: number, loans: readonly DrawnLoan[], month: number, horizon: number): number[] {
+  return Array.from({ length: horizon }, (_, at) => {
+    const drawn = loans.filter(({ terms }) => terms.drawMonth === at && !terms.isRunning);
+    const lent = drawn.reduce((sum, { terms }) => sum + terms.principal, 0);
+    const fees = drawn.reduce((sum, { terms }) => sum + terms.fee, 0);
+    return Math.max(0, (at === month ? capital : 0) - lent) + fees;
+  });
 }
 
-/**
- * Debt the shop has already. Only its monthly payment is known, so it is taken as running through the whole horizon with no
- * interest to deduct, which is on the cautious side for tax and for debt cover.
- */
-function runningDebt(plan: Plan, horizon: number): LoanTerms[] {
-  const { existingDebtService } = baseValues('financing', plan.financing);
-  if (existingDebtService === 0) return [];
-  const termMonths = horizon + 1;
-  const principal = existingDebtService * termMonths;
-  return [{ principal, annualRate: 0, termMonths, graceMonths: 0, interestOnlyMonths: 0, fee: 0, drawMonth: -1 }];
-}
-
-function ownMoney(capital: number, loan: LoanTerms | null, month: number, horizon: number): number[] {
-  const paidIn = capital > 0 ? capital - (loan?.principal ?? 0) + (loan?.fee ?? 0) : 0;
-  return Array.from({ length: horizon }, (_, at) => (at === month ? paidIn : 0));
-}
+const SECONDS_PER_DAY = 86_400;
 
 /** Tax is settled every quarter; losses may be set off in full. */
 const TAX_SETTLED_EVERY = 3;
@@ -126,22 +106,21 @@ export function planProjection(
   const [today] = phases;
   const month = Math.max(0, bought);
   const capital = scenarioCapital(plan, scenario).total;
-  const principal = Math.max(0, capital) * financing.loanShare;
-  const loan = principal > 0 ? newLoan(plan, principal, month) : null;
+  const loans = planLoans(plan, [{ month, capital }]);
   return projectPlan({
     horizonMonths: horizon,
     ...trade,
     purchases: purchases(plan, scenario, month),
-    loans: [...runningDebt(plan, horizon), ...(loan ? [loan] : [])],
+    loans: loans.map(({ terms }) => terms),
     tax: { rate: financing.taxRate, lossOffsetShare: 1, paidEveryMonths: TAX_SETTLED_EVERY },
     workingCapital: {
-      receivableDays: 0,
-      inventoryDays: financing.workingCapitalMonths * DAYS_PER_MONTH,
-      payableDays: 0,
+      receivableDays: financing.receivableDays / SECONDS_PER_DAY,
+      inventoryDays: financing.stockDays / SECONDS_PER_DAY,
+      payableDays: financing.payableDays / SECONDS_PER_DAY,
     },
     before: monthBefore(plan, today),
     openingCash: 0,
-    ownerPaidIn: ownMoney(capital, loan, month, horizon),
+    ownerPaidIn: ownMoney(capital, loans, month, horizon),
     ownerDraws: Array.from({ length: horizon }, () => 0),
   });
 }

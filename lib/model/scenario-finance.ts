@@ -18,9 +18,16 @@ function shownRate(rates: InternalRates): RateOfReturn {
   return rates.kind === 'several' ? { kind: 'several', yearly: rates.rates } : { kind: 'none' };
 }
 
+/** What borrowed money costs [1/year]: the dearest loan for a purchase, or the return wanted where none is planned. */
+function borrowingRate(plan: Plan): number {
+  const { loans } = plan.financing;
+  const rates = loans.filter((loan) => loan.basis !== 'running').map((loan) => baseValues('loan', loan).rate);
+  return rates.length > 0 ? Math.max(...rates) : baseValues('financing', plan.financing).discountRate;
+}
+
 function returnAgainstToday(plan: Plan, today: Projection, scenario: Projection): ScenarioReturn {
-  const { discountRate, loanRate } = baseValues('financing', plan.financing);
-  const terms = { discountRate, financeRate: loanRate, reinvestRate: discountRate };
+  const { discountRate, reinvestRate } = baseValues('financing', plan.financing);
+  const terms = { discountRate, financeRate: borrowingRate(plan), reinvestRate };
   const { beforeFinancing } = compareWithToday(today, scenario, terms);
   return {
     incremental: beforeFinancing.flows,

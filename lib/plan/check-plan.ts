@@ -9,15 +9,19 @@ import { productRule } from './rules/product-rule.ts';
 import { referenceRule } from './rules/reference-rule.ts';
 import { scenarioRule } from './rules/scenario-rule.ts';
 import { shiftRule } from './rules/shift-rule.ts';
+import { stageRule } from './rules/stage-rule.ts';
+import { tariffRule } from './rules/tariff-rule.ts';
 import { planSchema } from './schema.ts';
 
 const RULES = [
   idRule,
   referenceRule,
   scenarioRule,
+  stageRule,
   productRule,
   equipmentRule,
   shiftRule,
+  tariffRule,
   financingRule,
   logRule,
 ] as const;

@@ -7,6 +7,8 @@ export const LIMITS = {
   catalogue: 60,
   scenarios: 200,
   shifts: 60,
+  priceBands: 24,
+  loans: 12,
   speedPoints: 60,
   batchLog: 5000,
   chambersInScenario: 24,

@@ -11,11 +11,13 @@ type DeepReadonly<Value> = Value extends readonly (infer Item)[]
 export type Plan = DeepReadonly<z.infer<typeof planSchema>>;
 
 export type Site = Plan['site'];
+export type PriceBand = Site['priceBands'][number];
 export type Crew = Plan['crew'];
 export type ShiftPattern = Crew['patterns'][number];
 export type Shift = ShiftPattern['shifts'][number];
 export type Freezer = NonNullable<Plan['freezer']>;
 export type Financing = Plan['financing'];
+export type Loan = Financing['loans'][number];
 export type Product = Plan['products'][number];
 export type ChamberType = Plan['chambers'][number];
 export type PumpType = Plan['pumps'][number];

@@ -5,13 +5,17 @@ import { currencySchema, dateSchema, idSchema, nameSchema, noteSchema, placeSche
 
 const identity = { id: idSchema, name: nameSchema };
 
+/** 0 = Monday … 6 = Sunday. */
+const weekdaysSchema = z.array(z.number().int().min(0).max(6)).max(7);
+
 const shiftSchema = z.strictObject({
-  /** 0 = Monday … 6 = Sunday. */
-  weekdays: z.array(z.number().int().min(0).max(6)).max(7),
+  weekdays: weekdaysSchema,
   ...sectionShape('shift'),
 });
 
 const patternSchema = z.strictObject({ ...identity, shifts: z.array(shiftSchema).max(LIMITS.shifts) });
+
+const priceBandSchema = z.strictObject({ ...identity, weekdays: weekdaysSchema, ...sectionShape('priceBand') });
 
 export const siteSchema = z.strictObject({
   shopName: nameSchema,
@@ -19,6 +23,8 @@ export const siteSchema = z.strictObject({
   currency: currencySchema,
   unitSystem: z.enum(['us', 'si']),
   ...sectionShape('site'),
+  /** Hours with a price of their own; the first that matches counts. Empty for one price round the clock. */
+  priceBands: z.array(priceBandSchema).max(LIMITS.priceBands),
 });
 
 export const crewSchema = z.strictObject({
@@ -28,7 +34,10 @@ export const crewSchema = z.strictObject({
 
 export const freezerSchema = z.strictObject(sectionShape('freezer'));
 
-export const financingSchema = z.strictObject(sectionShape('financing'));
+export const financingSchema = z.strictObject({
+  ...sectionShape('financing'),
+  loans: z.array(z.strictObject({ ...identity, ...sectionShape('loan') })).max(LIMITS.loans),
+});
 
 export const productSchema = z.strictObject({ ...identity, ...sectionShape('product') });
 
@@ -46,6 +55,8 @@ export const hoseSchema = z.strictObject({ ...identity, ...sectionShape('hose') 
 export const scenarioSchema = z.strictObject({
   ...identity,
   note: noteSchema,
+  /** The scenario that runs until this one is bought; null when that is the shop of today. */
+  after: idSchema.nullable(),
   chambers: z
     .array(z.strictObject({ chamber: idSchema, ...sectionShape('scenarioChamber') }))
     .min(1)

@@ -1,5 +1,5 @@
 import type { Quantity } from '../inputs/quantity.ts';
-import type { Plan } from '../plan/plan-types.ts';
+import type { Loan, Plan } from '../plan/plan-types.ts';
 import { fromBase, toBase } from '../units/convert.ts';
 
 /** What goes wrong, all at once; all 0 for a plan that goes as planned. */
@@ -8,7 +8,7 @@ export interface Stress {
   readonly revenueFall: number;
   /** Share by which all that is paid to run the shop rises [–], ≥ 0, standing costs included. */
   readonly costRise: number;
-  /** Added to the interest of the new loan [1/year]. */
+  /** Added to the interest of new loans [1/year]; debt that runs already keeps its rate. */
   readonly rateRise: number;
   /** Whole months by which new machines start later than they are paid for. */
   readonly monthsLate: number;
@@ -44,11 +44,16 @@ function withSales(plan: Plan, { revenueFall, customerLost }: Stress): Plan {
   return { ...plan, products };
 }
 
+function risenLoan(loan: Loan, rise: number): Loan {
+  const { value, unit, origin } = loan.rate;
+  const rate = Math.max(0, toBase(value, 'ratePerYear', unit) + rise);
+  return { ...loan, rate: { value: fromBase(rate, 'ratePerYear', unit), unit, origin } };
+}
+
 function withInterest(plan: Plan, rise: number): Plan {
-  const { loanRate } = plan.financing;
-  const rate = toBase(loanRate.value, 'ratePerYear', loanRate.unit) + rise;
-  const risen = { ...loanRate, value: fromBase(rate, 'ratePerYear', loanRate.unit) };
-  return { ...plan, financing: { ...plan.financing, loanRate: rise === 0 ? loanRate : risen } };
+  if (rise === 0) return plan;
+  const loans = plan.financing.loans.map((loan) => (loan.basis === 'running' ? loan : risenLoan(loan, rise)));
+  return { ...plan, financing: { ...plan.financing, loans } };
 }
 
 /** Materials, wages, energy, upkeep and rent; not what machines and works cost to buy. */
@@ -61,6 +66,7 @@ function withCosts(plan: Plan, factor: number): Plan {
       electricityPrice: scaled(site.electricityPrice, factor),
       demandCharge: scaled(site.demandCharge, factor),
       electricityFixed: scaled(site.electricityFixed, factor),
+      priceBands: site.priceBands.map((band) => ({ ...band, price: scaled(band.price, factor) })),
       rentAndFixed: scaled(site.rentAndFixed, factor),
     },
     crew: { ...crew, wage: scaled(crew.wage, factor) },
@@ -76,6 +82,7 @@ function withCosts(plan: Plan, factor: number): Plan {
       oilPrice: scaled(pump.oilPrice, factor),
       filterCost: scaled(pump.filterCost, factor),
       rebuildCost: scaled(pump.rebuildCost, factor),
+      repairBill: scaled(pump.repairBill, factor),
     })),
   };
 }

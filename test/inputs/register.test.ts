@@ -57,10 +57,14 @@ describe('the register of inputs', () => {
   });
 
   it('sends the reader to a professional for what lenders, tax offices and codes decide', () => {
-    const ids = ['loanRate', 'loanTerm', 'fee', 'dscrLine', 'taxRate', 'depreciationLife'].map(
-      (key) => `financing.${key}`,
-    );
-    for (const id of [...ids, 'site.continuousFactor', 'site.supplyCurrent', 'crew.onCost']) {
+    const ids = ['loan.rate', 'loan.term', 'loan.fee', 'financing.dscrLine', 'financing.taxRate'];
+    for (const id of [
+      ...ids,
+      'financing.depreciationLife',
+      'site.continuousFactor',
+      'site.supplyCurrent',
+      'crew.onCost',
+    ]) {
       expect(fieldOf(id)).toHaveProperty('ask');
     }
   });

@@ -265,11 +265,48 @@ describe('parsePlan on wrong values', () => {
     [
       'grace as long as the loan',
       (p) => {
-        p.financing.graceMonths.value = 60;
-        p.financing.loanTerm.value = 60;
+        p.financing.loans[0].graceMonths.value = 57;
+        p.financing.loans[0].term.value = 60;
       },
-      ['financing.graceMonths'],
-      'whole loan term',
+      ['financing.loans.0.term'],
+      'the whole term',
+    ],
+    [
+      'loans on more than the whole purchase',
+      (p) => (p.financing.loans = [p.financing.loans[0], { ...p.financing.loans[0], id: 'second' }]),
+      ['financing.loans.1.share'],
+      '160 %',
+    ],
+    [
+      'a price that ends when it starts',
+      (p) => (p.site.priceBands[1].end = 23),
+      ['site.priceBands.1.end'],
+      'ends when it starts',
+    ],
+    [
+      'a product that no month wants',
+      (p) => {
+        for (const month of ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'])
+          p.products[1][`season${month}`] = 0;
+      },
+      ['products.1.seasonJan'],
+      'no demand in any month',
+    ],
+    ['a stage after nothing', (p) => (p.scenarios[2].after = 'gone'), ['scenarios.2.after'], 'no scenario'],
+    [
+      'stages in a circle',
+      (p) => {
+        p.scenarios[2].after = 'six-shared';
+        p.scenarios[3].after = 'four-shared';
+      },
+      ['scenarios.2.after', 'scenarios.3.after'],
+      'which comes after it',
+    ],
+    [
+      'a stage bought no later than the one before',
+      (p) => (p.scenarios[3].after = 'four-shared'),
+      ['scenarios.3.purchaseMonth'],
+      'bought no earlier',
     ],
     ['a currency in words', (p) => (p.site.currency = 'dollars'), ['site.currency'], 'three-letter code'],
     ['an empty name', (p) => (p.name = '  '), ['name'], 'name is empty'],

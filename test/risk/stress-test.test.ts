@@ -56,12 +56,12 @@ describe('stressedPlan', () => {
   });
 
   it('raises the interest by points, in whatever unit it was given', () => {
-    const perYear = (edit: Plan) => stressedPlan(edit, { ...NO_STRESS, rateRise: 0.03 }).financing.loanRate;
+    const perYear = (edit: Plan) => stressedPlan(edit, { ...NO_STRESS, rateRise: 0.03 }).financing.loans[0]?.rate;
     expect(perYear(plan)).toMatchObject({ value: 13.5, unit: '%/year' });
     const bare = smallPlan((document) => {
-      document.financing.loanRate = { value: 0.105, unit: '1/year', origin: 'quoted' };
+      document.financing.loans[0].rate = { value: 0.105, unit: '1/year', origin: 'quoted' };
     });
-    expect(perYear(bare).value).toBeCloseTo(0.135, 12);
+    expect(perYear(bare)?.value).toBeCloseTo(0.135, 12);
   });
 
   it('keeps low, likely and high together and leaves an unlimited market unlimited', () => {
@@ -206,8 +206,7 @@ describe('reverseStress', () => {
     expect(reverseStress(plan, 'two', plants, cover + 0.1)).toEqual({ kind: 'alreadyBelow', lowestCover: cover });
     expect(reverseStress(plan, 'two', plants, -1e6)).toMatchObject({ kind: 'never' });
     const own = smallPlan((document) => {
-      document.financing.loanShare.value = 0;
-      document.financing.existingDebtService.value = 0;
+      document.financing.loans = [];
     });
     expect(reverseStress(own, 'two', plants, 1)).toEqual({ kind: 'noDebt' });
   });

@@ -14,7 +14,7 @@ describe('uncertainInputs', () => {
     expect(keys).toContain('products.strawberries.price');
     expect(keys).toContain('chambers.mid.leak');
     expect(keys).toContain('site.electricityPrice');
-    expect(keys).toContain('financing.loanRate');
+    expect(keys).toContain('financing.loans.bank.rate');
     expect(keys.filter((key) => key.startsWith('chambers.large'))).toEqual([]);
     expect(new Set(keys).size).toBe(keys.length);
     const price = inputs.find((input) => input.key === 'products.bean-soup.price');

@@ -1,4 +1,5 @@
 import type { InputField } from '../input-field.ts';
+import { SEASON_FIELDS } from './season.ts';
 
 /** What the planner asks about one product. Defaults describe fruit in pieces; carbohydrate is the rest of the composition. */
 export const PRODUCT_FIELDS = [
@@ -448,7 +449,7 @@ export const PRODUCT_FIELDS = [
     min: 0,
     max: 1e6,
     nullable: true,
-    meaning: 'Dried product the market takes in a week today; empty for no limit.',
+    meaning: 'Dried product the market takes in an average week today, seasons evened out; empty for no limit.',
   },
   {
     kind: 'quantity',
@@ -462,5 +463,32 @@ export const PRODUCT_FIELDS = [
     min: -50,
     max: 200,
     meaning: 'How fast that demand grows in a year.',
+  },
+  ...SEASON_FIELDS,
+  {
+    kind: 'choice',
+    id: 'product.unsold',
+    label: 'What finds no buyer',
+    group: 'Demand',
+    value: 'makeToOrder',
+    meaning: 'What becomes of what could be made in a month but does not sell in it.',
+    options: [
+      { value: 'makeToOrder', label: 'is not made', meaning: 'Only what sells is made.' },
+      { value: 'keep', label: 'is kept', meaning: 'It is made, stored up to the limit below, and sold first later.' },
+      { value: 'discard', label: 'is thrown away', meaning: 'The machines run on; the surplus is paid for and lost.' },
+    ],
+  },
+  {
+    kind: 'quantity',
+    id: 'product.mostKept',
+    label: 'Most kept in store',
+    group: 'Demand',
+    dimension: 'mass',
+    unit: 'kg',
+    value: 0,
+    origin: 'guess',
+    min: 0,
+    max: 1e6,
+    meaning: 'Dried product that the store takes; only where what finds no buyer is kept.',
   },
 ] as const satisfies readonly InputField[];

@@ -16,6 +16,8 @@ export const DEMO_CHAMBERS: readonly ChamberType[] = [
     trapCapacity: given(16, 'kg', 'quoted'),
     trapVapourConductance: given(1.5e-5, 'kg/(s·Pa)', 'guess', { low: 1e-5, high: 3e-5 }),
     ratedCurrent: given(16, 'A', 'quoted'),
+    circuitRating: given(20, 'A', 'measured'),
+    age: given(2, 'year', 'measured'),
     price: given(21500, 'money', 'quoted', { low: 20000, high: 24500 }),
   },
   {
@@ -35,6 +37,7 @@ export const DEMO_CHAMBERS: readonly ChamberType[] = [
     compressorPower: given(2.1, 'kW', 'quoted'),
     defrostPower: given(1.8, 'kW', 'quoted'),
     ratedCurrent: given(30, 'A', 'quoted'),
+    circuitRating: given(40, 'A', 'quoted'),
     price: given(32000, 'money', 'quoted', { low: 30000, high: 37000 }),
     installation: given(1600, 'money', 'guess'),
     maintenance: given(700, 'money/year', 'guess'),
@@ -52,6 +55,8 @@ export const DEMO_PUMPS: readonly PumpType[] = [
     power: given(370, 'W', 'quoted'),
     price: given(900, 'money', 'quoted'),
     usefulLife: given(4, 'year', 'guess'),
+    salvage: given(0, '%', 'guess'),
+    age: given(2, 'year', 'measured'),
     oilVolume: given(0.7, 'L', 'measured'),
     oilLifeHours: given(120, 'h', 'measured'),
     oilLifeWater: given(2, 'kg', 'guess', { low: 1, high: 4 }),
@@ -59,7 +64,8 @@ export const DEMO_PUMPS: readonly PumpType[] = [
     rebuildInterval: given(5000, 'h', 'guess'),
     rebuildCost: given(280, 'money', 'quoted'),
     failuresPerYear: given(0.5, '1/year', 'guess', { low: 0.2, high: 1 }),
-    repairTime: given(4, 'd', 'guess'),
+    repairTime: given(4, 'd', 'guess', { low: 2, high: 9 }),
+    repairBill: given(250, 'money', 'guess'),
     speedTable: [],
   },
   {
@@ -98,4 +104,5 @@ export const DEMO_FREEZER: Freezer = {
   ...defaultValues('freezer'),
   temperature: given(-26, '°C', 'measured'),
   capacity: given(70, 'kg', 'quoted'),
+  age: given(3, 'year', 'measured'),
 };

@@ -39,6 +39,10 @@ const strawberries: Product = {
   packaging: given(12, 'money/kg', 'quoted'),
   weeklyDemand: given(26, 'kg/week', 'guess', { low: 14, high: 34 }),
   growth: given(5, '%/year', 'guess', { low: 0, high: 10 }),
+  seasonJan: 80,
+  seasonFeb: 85,
+  seasonNov: 125,
+  seasonDec: 150,
 };
 
 /** Water as read in the table; the other parts are from memory and with carbohydrate 18.70 % sum to 99.99 %. */
@@ -113,6 +117,10 @@ const candy: Product = {
   packaging: given(9, 'money/kg', 'quoted'),
   weeklyDemand: given(110, 'kg/week', 'guess', { low: 60, high: 150 }),
   growth: given(-3, '%/year', 'guess', { low: -15, high: 5 }),
+  seasonOct: 130,
+  seasonDec: 140,
+  unsold: 'keep',
+  mostKept: given(60, 'kg', 'guess', { note: 'What the dry store takes in sealed drums' }),
 };
 
 /** What the demo shop makes. */

@@ -27,6 +27,8 @@ export function idRule(plan: Plan): readonly Finding[] {
     ...repeated('hoses', plan.hoses),
     ...repeated('scenarios', plan.scenarios),
     ...repeated('crew.patterns', plan.crew.patterns),
+    ...repeated('site.priceBands', plan.site.priceBands),
+    ...repeated('financing.loans', plan.financing.loans),
     ...repeated('batchLog', plan.batchLog),
   ];
 }

@@ -1,4 +1,5 @@
 import { inBase } from '../../inputs/quantity.ts';
+import { seasonWeights } from '../../inputs/season-weights.ts';
 import type { Finding } from '../../result.ts';
 import type { Plan, Product } from '../plan-types.ts';
 import { planError } from './plan-error.ts';
@@ -55,7 +56,14 @@ function desorptionFindings(product: Product, path: string): readonly Finding[] 
   ];
 }
 
-/** Each product can exist and can get dry. */
+function seasonFindings(product: Product, path: string): readonly Finding[] {
+  if (seasonWeights(product).some((weight) => weight > 0)) return [];
+  const problem = `${product.name} has no demand in any month of the year.`;
+  const remedy = 'Give at least one month a weight above 0; for no demand at all set the weekly demand to 0.';
+  return [planError(`${path}.seasonJan`, '0 %', problem, remedy)];
+}
+
+/** Each product can exist, can get dry and has a season. */
 export function productRule(plan: Plan): readonly Finding[] {
   return plan.products.flatMap((product, i) => {
     const path = `products.${i}`;
@@ -63,6 +71,7 @@ export function productRule(plan: Plan): readonly Finding[] {
       ...compositionFindings(product, path),
       ...moistureFindings(product, path),
       ...desorptionFindings(product, path),
+      ...seasonFindings(product, path),
     ];
   });
 }
