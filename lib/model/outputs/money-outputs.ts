@@ -1,4 +1,10 @@
 import type { CostPart, Payback, ScenarioResult } from '../scenario-result.ts';
+import {
+  batchCostWorking,
+  contributionWorking,
+  costPartWorking,
+  perKilogramWorking,
+} from '../workings/cost-workings.ts';
 import type { OutputField } from './output-field.ts';
 
 function part(result: ScenarioResult, name: CostPart): number | null {
@@ -19,6 +25,7 @@ function costOutput(name: CostPart, label: string, meaning: string, formula: str
     formula,
     needs: ['batches'],
     read: (result) => part(result, name),
+    working: (context) => costPartWorking(context, name),
   };
 }
 
@@ -64,6 +71,7 @@ export const COST_OUTPUTS: readonly OutputField[] = [
     formula: 'ingredients + packaging + electricity + oil + labour + other',
     needs: ['cost.materials', 'cost.packaging', 'cost.electricity', 'cost.oil', 'cost.labour', 'cost.other'],
     read: (result) => result.cost.perBatch,
+    working: batchCostWorking,
   },
   {
     id: 'cost.perKilogram',
@@ -74,6 +82,7 @@ export const COST_OUTPUTS: readonly OutputField[] = [
     formula: 'running cost per week ÷ dried product per week',
     needs: ['cost.total', 'dryOut'],
     read: (result) => result.cost.perKilogram,
+    working: perKilogramWorking,
   },
   {
     id: 'contribution',
@@ -84,6 +93,7 @@ export const COST_OUTPUTS: readonly OutputField[] = [
     formula: 'sales − running cost',
     needs: ['cost.total', 'batches'],
     read: (result) => result.cost.contributionPerWeek,
+    working: contributionWorking,
   },
 ];
 

@@ -1,5 +1,6 @@
 import type { Dimension } from '../../units/dimension.ts';
 import type { ScenarioResult } from '../scenario-result.ts';
+import type { Explanation, WorkContext } from '../workings/working.ts';
 
 export type OutputGroup = 'throughput' | 'vacuum' | 'cost' | 'capital' | 'return';
 
@@ -17,4 +18,6 @@ export interface OutputField {
   readonly needs: readonly string[];
   /** The value in the dimension's own unit; null where there is none to give. */
   readonly read: (result: ScenarioResult) => number | null;
+  /** How that value comes about, down to the plan's inputs and what was counted in the simulated week. */
+  readonly working?: (context: WorkContext) => Explanation;
 }

@@ -1,3 +1,13 @@
+import {
+  batchesWorking,
+  chamberUseWorking,
+  cycleWorking,
+  dryWorking,
+  handsOnWorking,
+  waitingForPeopleWorking,
+  waitingForPumpWorking,
+  wetWorking,
+} from '../workings/throughput-workings.ts';
 import type { OutputField } from './output-field.ts';
 
 /** What the shop gets done in a week. */
@@ -11,6 +21,7 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     formula: 'batches finished in the measured weeks ÷ weeks',
     needs: [],
     read: (result) => result.plant.batches,
+    working: batchesWorking,
   },
   {
     id: 'dryOut',
@@ -21,6 +32,7 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     formula: 'dry matter × (1 + final moisture), summed over the batches of a week',
     needs: ['batches'],
     read: (result) => result.plant.dryOut,
+    working: dryWorking,
   },
   {
     id: 'wetIn',
@@ -31,6 +43,7 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     formula: 'load per tray area × shelf area, summed over the batches of a week',
     needs: ['batches'],
     read: (result) => result.plant.wetIn,
+    working: wetWorking,
   },
   {
     id: 'cycleTime',
@@ -42,6 +55,7 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
       'mean over the batches of loading + freezing + waiting + pump-down + drying + holding + unloading + defrosting + cleaning',
     needs: [],
     read: (result) => result.plant.cycleTime,
+    working: cycleWorking,
   },
   {
     id: 'handsOn',
@@ -52,6 +66,7 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     formula: 'minutes per batch + minutes per kilogram × kilograms, summed over the tasks of a week',
     needs: ['batches'],
     read: (result) => result.plant.crew.load + result.plant.crew.unload + result.plant.crew.clean,
+    working: handsOnWorking,
   },
   {
     id: 'chamberUse',
@@ -62,6 +77,7 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     formula: '(all chamber hours − waiting − holding − idle) ÷ all chamber hours',
     needs: [],
     read: (result) => result.plant.utilisation.chambers,
+    working: chamberUseWorking,
   },
   {
     id: 'waitingForPeople',
@@ -72,6 +88,7 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     formula: 'hours waiting to be loaded + held under vacuum + waiting to be cleaned',
     needs: [],
     read: ({ plant }) => plant.phases.waitingToLoad + plant.phases.hold + plant.phases.waitingToClean,
+    working: waitingForPeopleWorking,
   },
   {
     id: 'waitingForPump',
@@ -82,5 +99,6 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     formula: 'hours between frozen and the start of pump-down',
     needs: [],
     read: ({ plant }) => plant.phases.waitingForPump,
+    working: waitingForPumpWorking,
   },
 ];

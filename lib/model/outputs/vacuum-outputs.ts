@@ -1,5 +1,16 @@
 import type { GroupWeek, LimitHours } from '../../plant/report-types.ts';
 import type { ScenarioResult } from '../scenario-result.ts';
+import {
+  chamberPressureWorking,
+  limitShareWorking,
+  peakPowerWorking,
+  pressureWorking,
+  pumpHoursWorking,
+  toleranceUseWorking,
+  trapFillWorking,
+  vapourMeanWorking,
+  vapourPeakWorking,
+} from '../workings/vacuum-workings.ts';
 import type { OutputField } from './output-field.ts';
 
 function most(result: ScenarioResult, pick: (group: GroupWeek) => number): number {
@@ -34,6 +45,7 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     formula: 'pump throughput × vapour share × molar mass ÷ (gas constant × gas temperature), averaged',
     needs: ['manifoldPressure95'],
     read: (result) => most(result, (group) => group.vapourLoadMean),
+    working: vapourMeanWorking,
   },
   {
     id: 'vapourLoadPeak',
@@ -44,6 +56,7 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     formula: 'highest value of the vapour load',
     needs: ['vapourLoadMean'],
     read: (result) => most(result, (group) => group.vapourLoadPeak),
+    working: vapourPeakWorking,
   },
   {
     id: 'toleranceUse',
@@ -55,6 +68,7 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     formula: 'mean vapour load ÷ vapour tolerance, hardest-worked pump',
     needs: ['vapourLoadMean'],
     read: toleranceUse,
+    working: toleranceUseWorking,
   },
   {
     id: 'manifoldPressure95',
@@ -65,6 +79,7 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     formula: 'time-weighted 95th percentile of the pressure at which the pump takes what the hoses bring',
     needs: [],
     read: (result) => most(result, (group) => group.manifoldPressure95),
+    working: pressureWorking,
   },
   {
     id: 'chamberPressureMean',
@@ -75,6 +90,7 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     formula: 'vapour over the trap + gas left by the pump, averaged over primary drying',
     needs: [],
     read: (result) => result.plant.chamberPressureMean,
+    working: chamberPressureWorking,
   },
   {
     id: 'ceilingByGas',
@@ -88,6 +104,12 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
       const time = sublimation(plant.limits);
       return time > 0 ? (plant.limits.ceilingByGas + plant.limits.flooded) / time : null;
     },
+    working: (context) =>
+      limitShareWorking(
+        context,
+        ['ceilingByGas', 'flooded'],
+        '(time at the pressure ceiling with more gas than vapour + time flooded by a newcomer) ÷ ice-drying time',
+      ),
   },
   {
     id: 'ceilingByTrap',
@@ -102,6 +124,12 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
       const time = sublimation(plant.limits);
       return time > 0 ? plant.limits.ceilingByTrap / time : null;
     },
+    working: (context) =>
+      limitShareWorking(
+        context,
+        ['ceilingByTrap'],
+        'time at the pressure ceiling with more vapour than gas ÷ ice-drying time',
+      ),
   },
   {
     id: 'trapFill',
@@ -112,6 +140,7 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     formula: 'ice on the trap ÷ capacity, highest of all batches',
     needs: [],
     read: (result) => result.plant.trapFill,
+    working: trapFillWorking,
   },
   {
     id: 'pumpHours',
@@ -123,6 +152,7 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     formula: 'sum over the pumps of the time any of their chambers needs vacuum',
     needs: [],
     read: (result) => total(result, (group) => group.pumpTime),
+    working: pumpHoursWorking,
   },
   {
     id: 'peakPower',
@@ -133,5 +163,6 @@ export const VACUUM_OUTPUTS: readonly OutputField[] = [
     formula: 'heaters + refrigeration + pumps + freezer + defrost + controls, highest quarter of an hour',
     needs: [],
     read: (result) => result.plant.peakPower,
+    working: peakPowerWorking,
   },
 ];

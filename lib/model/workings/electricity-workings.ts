@@ -1,0 +1,111 @@
+import { WEEKS_PER_MONTH } from '../../cost/month-length.ts';
+import type { EnergyWeek } from '../../plant/report-types.ts';
+import { chamberInputs, DRYING_LAWS } from './counted-inputs.ts';
+import { pathOf } from './plan-paths.ts';
+import { countedTerm, fixedTerm, inputTerm, numbered, sumWorking, worked, workedTerm } from './terms.ts';
+import { peakPowerTerm } from './vacuum-workings.ts';
+import type { Term, WorkContext, Working } from './working.ts';
+
+const CONSUMERS: Readonly<Record<keyof EnergyWeek, string>> = {
+  heaters: 'Shelf heaters',
+  refrigeration: 'Refrigeration',
+  pumps: 'Vacuum pumps',
+  freezer: 'Freezer',
+  defrost: 'Defrosting',
+  controls: 'Controls',
+};
+
+function consumerInputs(context: WorkContext, consumer: keyof EnergyWeek): string[] {
+  const { plan, scenario } = context;
+  switch (consumer) {
+    case 'heaters':
+      return chamberInputs(context, ['heaterPower']);
+    case 'refrigeration':
+      return chamberInputs(context, ['compressorPower']);
+    case 'defrost':
+      return chamberInputs(context, ['defrostPower', 'defrostTime']);
+    case 'controls':
+      return chamberInputs(context, ['controlsPower']);
+    case 'pumps':
+      return [`${pathOf(plan, 'pumps', scenario.pump)}.power`];
+    case 'freezer':
+      return plan.freezer ? ['freezer.power'] : [];
+  }
+}
+
+const WEEKS: Term = fixedTerm(
+  { label: 'Weeks in a month', symbol: 'm', value: WEEKS_PER_MONTH, dimension: 'count' },
+  '365.25 days ÷ 12 months ÷ 7 days.',
+);
+
+function energyTerm(context: WorkContext): Term {
+  const { energy } = context.result.plant;
+  const terms = (Object.keys(CONSUMERS) as (keyof EnergyWeek)[]).map((consumer, k) =>
+    countedTerm(
+      { label: CONSUMERS[consumer], symbol: numbered('e', k + 1), value: energy[consumer], dimension: 'energy' },
+      {
+        what:
+          consumer === 'heaters'
+            ? 'Heat that the shelves give the loads in every step of the simulation, added up over the measured weeks and divided by their number.'
+            : 'Draw × time it runs in the measured weeks, divided by their number.',
+        sources: consumer === 'heaters' ? DRYING_LAWS : [],
+        inputs: consumerInputs(context, consumer),
+      },
+    ),
+  );
+  const value = Object.values(energy).reduce((sum, part) => sum + part, 0);
+  return workedTerm({ label: 'Energy a week', symbol: 'E', value, dimension: 'energy' }, () =>
+    sumWorking('energy of everything that draws current', terms),
+  );
+}
+
+const KILOWATT_HOUR: Term = fixedTerm(
+  { label: 'A kilowatt-hour', symbol: 'k', value: 3.6e6, dimension: 'energy' },
+  'A thousand watts for 3,600 seconds.',
+);
+
+const KILOWATT: Term = fixedTerm(
+  { label: 'A kilowatt', symbol: 'k', value: 1000, dimension: 'power' },
+  'Demand is charged by the kilowatt.',
+);
+
+function demandWorking(context: WorkContext): Working {
+  return worked(
+    'highest quarter of an hour in kilowatts × demand charge a month ÷ weeks in a month',
+    'P ÷ k × d ÷ m',
+    [peakPowerTerm(context, 'P'), KILOWATT, inputTerm(context.plan, 'site.demandCharge', 'd'), WEEKS],
+    ([P = 0, k = 1, d = 0, m = 1]) => ((P / k) * d) / m,
+  );
+}
+
+function fixedWorking({ plan }: WorkContext): Working {
+  return worked(
+    'fixed charge a month ÷ weeks in a month',
+    'f ÷ m',
+    [inputTerm(plan, 'site.electricityFixed', 'f'), WEEKS],
+    ([f = 0, m = 1]) => f / m,
+  );
+}
+
+function chargeWorking(context: WorkContext): Working {
+  return worked(
+    'energy a week in kilowatt-hours × price',
+    'E ÷ k × p',
+    [energyTerm(context), KILOWATT_HOUR, inputTerm(context.plan, 'site.electricityPrice', 'p')],
+    ([E = 0, k = 1, p = 0]) => (E / k) * p,
+  );
+}
+
+/** Electricity of a week, demand and fixed charges included. */
+export function electricityTerm(context: WorkContext, symbol: string): Term {
+  const { electricity } = context.result.account;
+  const part = (label: string, letter: string, value: number, work: () => Working) =>
+    workedTerm({ label, symbol: letter, value, dimension: 'money' }, work);
+  return part('Electricity a week', symbol, electricity.total, () =>
+    sumWorking('energy + demand charge + fixed charge', [
+      part('Energy charge a week', 'c', electricity.energyCharge, () => chargeWorking(context)),
+      part('Demand charge a week', 'd', electricity.demandCharge, () => demandWorking(context)),
+      part('Fixed charge a week', 'f', electricity.fixedCharge, () => fixedWorking(context)),
+    ]),
+  );
+}

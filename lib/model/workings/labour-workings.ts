@@ -1,0 +1,53 @@
+import { findById } from '../../plan/find-by-id.ts';
+import { countedTerm, fixedTerm, inputTerm, sumWorking, worked, workedTerm } from './terms.ts';
+import { handsOnWorking } from './throughput-workings.ts';
+import type { Term, WorkContext, Working } from './working.ts';
+
+const HOUR: Term = fixedTerm(
+  { label: 'An hour', symbol: 'h', value: 3600, dimension: 'time' },
+  'Wages are paid by the hour.',
+);
+
+function handsOnTerm(context: WorkContext, symbol: string): Term {
+  const { handsOn } = context.result.account.labour;
+  return workedTerm({ label: 'Hands-on time a week', symbol, value: handsOn, dimension: 'timePerWeek' }, () =>
+    handsOnWorking(context),
+  );
+}
+
+function shiftTerm({ plan, scenario, result }: WorkContext, symbol: string): Term {
+  const pattern = findById(plan.crew.patterns, scenario.pattern, 'shift pattern');
+  return countedTerm(
+    { label: 'Time on shift a week', symbol, value: result.plant.crew.onShift, dimension: 'timePerWeek' },
+    { what: `Hours from start to end × people, added up over the shifts of “${pattern.name}” from Monday to Sunday.` },
+  );
+}
+
+function paidTimeWorking(context: WorkContext): Working {
+  const { guaranteed } = context.plan.crew;
+  if (!guaranteed) return sumWorking('only hours worked are paid', [handsOnTerm(context, 't')]);
+  return worked(
+    'hours on shift are paid, and work beyond them',
+    'larger of s and t',
+    [shiftTerm(context, 's'), handsOnTerm(context, 't')],
+    ([s = 0, t = 0]) => Math.max(s, t),
+  );
+}
+
+/** Paid work of a week. */
+export function labourTerm(context: WorkContext, symbol: string): Term {
+  const { plan, result } = context;
+  const { labour } = result.account;
+  const paid = workedTerm(
+    { label: 'Paid time a week', symbol: 't', value: labour.paidTime, dimension: 'timePerWeek' },
+    () => paidTimeWorking(context),
+  );
+  return workedTerm({ label: 'Labour a week', symbol, value: labour.paid, dimension: 'money' }, () =>
+    worked(
+      'paid hours × wage × (1 + on-cost)',
+      't ÷ h × w × (1 + o)',
+      [paid, HOUR, inputTerm(plan, 'crew.wage', 'w'), inputTerm(plan, 'crew.onCost', 'o')],
+      ([t = 0, h = 1, w = 0, o = 0]) => (t / h) * w * (1 + o),
+    ),
+  );
+}
