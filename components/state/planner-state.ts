@@ -1,4 +1,6 @@
 import type { DeskSnapshot } from '../../lib/io/engine-desk.ts';
+import type { PlanCard } from '../../lib/io/plan-storage.ts';
+import type { Plan } from '../../lib/plan/plan-types.ts';
 import type { FileFaultLine } from '../../lib/views/plan-file-words.ts';
 import type { SheetHistory } from '../../lib/views/sheet-history.ts';
 
@@ -14,7 +16,7 @@ export interface OpenFailure {
   readonly lines: readonly FileFaultLine[];
 }
 
-/** `starting`: looking for a kept plan; `writing`: an edit is about to be kept; `loose`: the browser does not keep it, or another tab has it. */
+/** `starting`: looking for a kept plan; `writing`: an edit is about to be kept; `loose`: the browser does not keep it. */
 export type Keeping = 'starting' | 'writing' | 'kept' | 'loose';
 
 /** Everything the page shows, from which it is drawn. */
@@ -28,4 +30,10 @@ export interface PlannerState {
   readonly desk: DeskSnapshot;
   readonly keeping: Keeping;
   readonly openFailure: OpenFailure | null;
+  /** Id of the open plan among the kept ones. */
+  readonly planId: string;
+  /** The plans kept in this browser, latest first; empty until they are asked for. */
+  readonly cards: readonly PlanCard[];
+  /** A plan that a link has brought and that waits to be opened. */
+  readonly linked: Plan | null;
 }

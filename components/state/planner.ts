@@ -1,15 +1,19 @@
 import { engineBoard } from '../../lib/io/engine-board.ts';
 import { EngineDesk } from '../../lib/io/engine-desk.ts';
+import { addressWith, onLinkFragment, takeLinkFragment } from '../../lib/io/page-address.ts';
 import { fileNameFor, offerTextFile, readTextFile } from '../../lib/io/plan-file.ts';
-import { createPlanKeeper } from '../../lib/io/plan-keeper.ts';
-import { openPlanStorage } from '../../lib/io/plan-storage.ts';
+import { planFragment, planInFragment } from '../../lib/io/plan-link.ts';
+import type { PlanContent } from '../../lib/io/plan-storage.ts';
 import type { Command } from '../../lib/plan/commands/command.ts';
 import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
 import { parsePlan } from '../../lib/plan/parse-plan.ts';
+import type { PlanLinkFault } from '../../lib/plan/plan-link-fault.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import { serialisePlan } from '../../lib/plan/serialise-plan.ts';
+import { type Result, succeed } from '../../lib/result.ts';
 import type { AppliedEntries } from '../../lib/views/apply-entries.ts';
 import { firstLook } from '../../lib/views/first-look.ts';
+import { linkWords } from '../../lib/views/link-words.ts';
 import { planFileWords } from '../../lib/views/plan-file-words.ts';
 import type { RowGesture } from '../../lib/views/row-gestures.ts';
 import {
@@ -23,9 +27,25 @@ import {
   startSheet,
   undoGesture,
 } from '../../lib/views/sheet-history.ts';
+import {
+  type Draft,
+  readWaiting,
+  type Waiting,
+  withDraft,
+  writeDraft,
+  writeWaiting,
+} from '../../lib/views/waiting-entries.ts';
+import { PlanShelf } from './plan-shelf.ts';
 import type { PlannerState } from './planner-state.ts';
 
 const WELCOME = 'This is an invented shop to try things on. Change any entry; the figures follow.';
+
+const UNREADABLE =
+  'The plan you had open cannot be read, so it is left as it is in the list of plans, and the invented shop is shown.';
+
+function waitingIn(content: PlanContent): Waiting {
+  return withDraft(readWaiting(content.waiting), content.draft);
+}
 
 function initialState(desk: EngineDesk): PlannerState {
   return {
@@ -36,6 +56,9 @@ function initialState(desk: EngineDesk): PlannerState {
     desk: desk.snapshot(),
     keeping: 'starting',
     openFailure: null,
+    planId: '',
+    cards: [],
+    linked: null,
   };
 }
 
@@ -48,14 +71,23 @@ function currentIn(plan: Plan, id: string): string {
 export class Planner {
   readonly #desk = new EngineDesk(engineBoard);
   readonly #listeners = new Set<() => void>();
-  readonly #keeper = createPlanKeeper(openPlanStorage(), {
-    onKept: () => this.#set({ keeping: 'kept' }),
-    onLoose: (words) => this.#set({ keeping: 'loose', notice: { text: words, tone: 'bad' } }),
+  readonly shelf = new PlanShelf({
+    state: () => this.#state,
+    set: (change) => this.#set(change),
+    say: (text, tone) => this.say(text, tone),
+    content: () => this.#content(),
+    begin: (plan, said, waiting) => this.#begin(plan, said, waiting),
+    follow: (plan, waiting) => this.#followOutside(plan, waiting),
+    rename: (name, said) => this.command({ kind: 'setValues', changes: [{ path: 'name', value: name }] }, said),
   });
   #state = initialState(this.#desk);
+  #draft: Draft | null = null;
+  /** The text of the plan that was serialised last, as long as that plan is the open one. */
+  #written: { readonly plan: Plan; readonly text: string } | null = null;
 
   constructor() {
     this.#desk.subscribe(() => this.#set({ desk: this.#desk.snapshot() }));
+    onLinkFragment((fragment) => void this.#openLink(fragment));
     void this.#start();
   }
 
@@ -71,9 +103,10 @@ export class Planner {
   readonly redo = (): void => this.#adopt(redoGesture(this.#state.sheet));
 
   readonly restart = (): void => {
-    const said = 'The invented shop is open again. Undo brings your plan back.';
-    const gesture = replacePlan(this.#state.sheet, { ...DEMO_PLAN }, 'start again', said);
-    this.#adopt(gesture, firstLook(DEMO_PLAN));
+    void this.openNew(
+      { ...DEMO_PLAN },
+      'The invented shop is open as a plan of its own. Yours is in the list of plans.',
+    );
   };
 
   readonly saveFile = (): void => {
@@ -85,6 +118,35 @@ export class Planner {
   };
 
   readonly closeOpenFailure = (): void => this.#set({ openFailure: null });
+
+  /** Opens the plan that a link has brought as one of its own. */
+  readonly takeLinked = (): void => {
+    const { linked } = this.#state;
+    this.#set({ linked: null });
+    if (linked) void this.openNew(linked, `${linked.name} is open. What was open before is in the list of plans.`);
+  };
+
+  readonly dropLinked = (): void => this.#set({ linked: null });
+
+  /** The address that carries the open plan. */
+  async shareAddress(): Promise<Result<string, PlanLinkFault>> {
+    const fragment = await planFragment(presentState(this.#state.sheet).plan);
+    return fragment.ok ? succeed(addressWith(fragment.value)) : fragment;
+  }
+
+  /** Opens a plan beside the kept ones; where the browser keeps none, in the place of the open one, and undo brings that back. */
+  async openNew(plan: Plan, said: string): Promise<void> {
+    if (await this.shelf.openNew(plan, said)) return;
+    const words = `${plan.name} is open. Undo brings back what was open before.`;
+    this.#adopt(replacePlan(this.#state.sheet, plan, `open ${plan.name}`, words), firstLook(plan));
+  }
+
+  /** Told what is being typed into a cell, so that it outlives the page; null when typing ends. */
+  readonly typing = (draft: Draft | null): void => {
+    if (draft === this.#draft) return;
+    this.#draft = draft;
+    this.shelf.keep(true);
+  };
 
   say(text: string, tone: 'plain' | 'bad' = 'plain'): void {
     this.#set({ notice: { text, tone } });
@@ -123,43 +185,71 @@ export class Planner {
       this.#set({ openFailure: { fileName: file.name, lines: planFileWords(parsed.error) } });
       return;
     }
-    const { value: plan } = parsed;
-    const said = `${plan.name} is open. Undo brings back what was open before.`;
-    this.#adopt(replacePlan(this.#state.sheet, plan, `open ${plan.name}`, said), firstLook(plan));
+    await this.openNew(parsed.value, `${parsed.value.name} is open. What was open before is in the list of plans.`);
   }
 
   async #start(): Promise<void> {
-    const loaded = await this.#keeper.load();
-    this.#set({ keeping: loaded.kind === 'refused' ? 'loose' : 'kept' });
-    const kept = loaded.kind === 'found' ? parsePlan(loaded.text) : null;
-    if (kept?.ok) this.#begin(kept.value, 'Your plan is as you left it.');
-    else this.#begin(DEMO_PLAN, loaded.kind === 'refused' ? loaded.words : WELCOME);
+    const loaded = await this.shelf.start();
+    const kept = loaded.kind === 'found' ? parsePlan(loaded.content.text) : null;
+    if (loaded.kind === 'found' && kept?.ok) {
+      this.#begin(kept.value, 'Your plan is as you left it.', waitingIn(loaded.content));
+    } else {
+      if (kept) await this.shelf.startAside();
+      this.#begin(DEMO_PLAN, WELCOME);
+    }
     if (loaded.kind === 'refused') this.say(loaded.words, 'bad');
-    if (kept && !kept.ok) this.say('The kept plan could not be read, so the invented shop is shown instead.', 'bad');
+    if (kept && !kept.ok) this.say(UNREADABLE, 'bad');
+    const fragment = takeLinkFragment();
+    if (fragment) await this.#openLink(fragment);
+  }
+
+  async #openLink(fragment: string): Promise<void> {
+    const plan = await planInFragment(fragment);
+    if (plan.ok) this.#set({ linked: plan.value });
+    else this.#set({ openFailure: { fileName: 'The link', lines: linkWords(plan.error) } });
   }
 
   /** Begins with a plan: there is nothing before it to go back to. */
-  #begin(plan: Plan, said: string): void {
+  #begin(plan: Plan, said: string, waiting?: Waiting): void {
     const currentId = firstLook(plan);
-    this.#set({ sheet: startSheet(plan), currentId, selectedIds: [currentId], notice: { text: said, tone: 'plain' } });
+    this.#draft = null;
+    const sheet = startSheet(plan, waiting);
+    this.#set({ sheet, currentId, selectedIds: [currentId], notice: { text: said, tone: 'plain' } });
     this.#follow();
+  }
+
+  /** Takes up what another tab has made of this plan, as a step that can be undone. */
+  #followOutside(plan: Plan, waiting: Waiting): void {
+    const state = presentState(this.#state.sheet);
+    if (this.#text(state.plan) === serialisePlan(plan) && writeWaiting(state) === writeWaiting(waiting)) return;
+    const said = 'Another tab has changed this plan; this one follows.';
+    const gesture = replacePlan(this.#state.sheet, plan, 'change in another tab', said, waiting);
+    this.#show(gesture, this.#state.currentId);
+  }
+
+  #text(plan: Plan): string {
+    if (this.#written?.plan !== plan) this.#written = { plan, text: serialisePlan(plan) };
+    return this.#written.text;
+  }
+
+  #content(): PlanContent {
+    const state = presentState(this.#state.sheet);
+    const { plan } = state;
+    return { name: plan.name, text: this.#text(plan), waiting: writeWaiting(state), draft: writeDraft(this.#draft) };
   }
 
   /** Takes up a new history: the figures follow, and the browser keeps the plan. */
-  #adopt({ sheet, said, done }: Gesture, wantedId = this.#state.currentId): void {
-    const { plan } = presentState(sheet);
-    const changed = plan !== presentState(this.#state.sheet).plan;
-    const currentId = currentIn(plan, wantedId);
+  #adopt(gesture: Gesture, wantedId = this.#state.currentId): void {
+    const changed = presentState(gesture.sheet).plan !== presentState(this.#state.sheet).plan;
+    this.#show(gesture, wantedId);
+    if (changed) this.shelf.keep();
+  }
+
+  #show({ sheet, said, done }: Gesture, wantedId: string): void {
+    const currentId = currentIn(presentState(sheet).plan, wantedId);
     const selectedIds = currentId === this.#state.currentId ? this.#state.selectedIds : [currentId];
     this.#set({ sheet, currentId, selectedIds, notice: { text: said, tone: done ? 'plain' : 'bad' } });
     this.#follow();
-    if (changed) this.#keep(plan);
-  }
-
-  #keep(plan: Plan): void {
-    if (this.#state.keeping === 'loose') return;
-    this.#set({ keeping: 'writing' });
-    this.#keeper.keep(() => serialisePlan(plan));
   }
 
   #follow(): void {

@@ -9,9 +9,7 @@ import type { AppliedEntries } from './apply-entries.ts';
 import type { AppliedFields } from './fields/apply-fields.ts';
 import { countOf } from './format-number.ts';
 import type { SheetState } from './sheet-state.ts';
-
-/** Entries that wait to be mended. */
-type Waiting = Omit<SheetState, 'plan'>;
+import type { Waiting } from './waiting-entries.ts';
 
 /** The plan's history, and beside each of its plans the entries that waited to be mended at that point. */
 export interface SheetHistory {
@@ -26,8 +24,12 @@ export interface Gesture {
   readonly done: boolean;
 }
 
-export function startSheet(plan: Plan): SheetHistory {
-  return { history: startHistory(plan), waiting: new Map() };
+/** A history with nothing to undo. @param waiting entries that wait to be mended from before */
+export function startSheet(plan: Plan, waiting: Waiting = NOTHING_WAITING): SheetHistory {
+  return {
+    history: startHistory(plan),
+    waiting: kept(startHistory(plan), new Map([[plan, waitingIn({ plan, ...waiting })]])),
+  };
 }
 
 const NOTHING_WAITING: Waiting = { rejected: [], misread: [] };
@@ -120,9 +122,20 @@ export function performFields(sheet: SheetHistory, applied: AppliedFields): Gest
   return { sheet: record(sheet, state, label), said, done: refused === 0 };
 }
 
+/** A new state as one step of the history. @param label for the undo button */
+export function performState(sheet: SheetHistory, state: SheetState, label: string, said: string): Gesture {
+  return { sheet: record(sheet, state, label), said, done: true };
+}
+
 /** Another plan in the place of this one, as one step that can be undone. */
-export function replacePlan(sheet: SheetHistory, plan: Plan, label: string, said: string): Gesture {
-  return { sheet: record(sheet, { plan, ...NOTHING_WAITING }, label), said, done: true };
+export function replacePlan(
+  sheet: SheetHistory,
+  plan: Plan,
+  label: string,
+  said: string,
+  waiting: Waiting = NOTHING_WAITING,
+): Gesture {
+  return { sheet: record(sheet, { plan, ...waiting }, label), said, done: true };
 }
 
 /** One gesture back. */

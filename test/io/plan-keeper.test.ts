@@ -1,33 +1,30 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { fileNameFor } from '../../lib/io/plan-file.ts';
-import { createPlanKeeper } from '../../lib/io/plan-keeper.ts';
-import type { LoadOutcome, SaveOutcome } from '../../lib/io/plan-storage.ts';
+import { PlanKeeper } from '../../lib/io/plan-keeper.ts';
+import type { PlanContent } from '../../lib/io/plan-storage.ts';
+import { memoryStore, nearChannels } from './stored-in-memory.ts';
 
-/** A store in memory that can be told to refuse. */
-function storeOf(load: LoadOutcome) {
-  const saved: [string, number][] = [];
-  let answer: SaveOutcome | null = null;
-  return {
-    saved,
-    refuse: (outcome: SaveOutcome) => {
-      answer = outcome;
-    },
-    storage: {
-      load: async () => load,
-      save: async (text: string, base: number): Promise<SaveOutcome> => {
-        saved.push([text, base]);
-        return answer ?? { kind: 'saved', revision: base + 1 };
-      },
-    },
+const contentOf = (text: string): PlanContent => ({ name: 'Plan', text, waiting: '', draft: '' });
+
+/** Tabs of one browser, each with a keeper and what it was told. */
+function tabs() {
+  const store = memoryStore();
+  const channel = nearChannels();
+  const openTab = () => {
+    const told: string[] = [];
+    const keeper = new PlanKeeper(store.storage, channel(), {
+      onKept: () => told.push('kept'),
+      onLoose: (words) => told.push(words),
+      onOutside: ({ text }) => told.push(`outside: ${text}`),
+      onBranched: () => told.push('branched'),
+    });
+    return { keeper, told };
   };
+  return { ...store, openTab };
 }
 
-const FOUND: LoadOutcome = { kind: 'found', text: 'kept', revision: 7 };
-
-const SILENT = { onKept: () => {}, onLoose: () => {} };
-
-async function rest(): Promise<void> {
-  await vi.advanceTimersByTimeAsync(1000);
+async function rest(ms = 1000): Promise<void> {
+  await vi.advanceTimersByTimeAsync(ms);
 }
 
 describe('plan keeper', () => {
@@ -38,57 +35,117 @@ describe('plan keeper', () => {
     vi.useRealTimers();
   });
 
-  it('writes the last of several plans in quick succession, on top of what it loaded', async () => {
-    const { storage, saved } = storeOf(FOUND);
-    const keeper = createPlanKeeper(storage, SILENT);
-    await keeper.load();
-    keeper.keep(() => 'first');
-    keeper.keep(() => 'second');
+  it('writes the last of several edits in quick succession, on top of what it loaded', async () => {
+    const { kept, openTab } = tabs();
+    kept.set('a', { ...contentOf('before'), revision: 7 });
+    const { keeper, told } = openTab();
+    expect(await keeper.start()).toMatchObject({ kind: 'found', content: { text: 'before' } });
+    keeper.keep(() => contentOf('first'));
+    keeper.keep(() => contentOf('second'));
+    expect(told).toEqual([]);
     await rest();
-    keeper.keep(() => 'third');
+    keeper.keep(() => contentOf('third'));
     await rest();
-    expect(saved).toEqual([
-      ['second', 7],
-      ['third', 8],
-    ]);
+    expect(kept.get('a')).toMatchObject({ text: 'third', revision: 9 });
+    expect(told).toEqual(['kept', 'kept']);
   });
 
-  it('tells when the latest plan has been written', async () => {
-    const { storage } = storeOf(FOUND);
-    let kept = 0;
-    const onKept = () => {
-      kept += 1;
-    };
-    const keeper = createPlanKeeper(storage, { ...SILENT, onKept });
-    await keeper.load();
-    keeper.keep(() => 'first');
-    expect(kept).toBe(0);
-    await rest();
-    expect(kept).toBe(1);
+  it('writes within a second even when edits never pause', async () => {
+    const { kept, openTab } = tabs();
+    const { keeper } = openTab();
+    await keeper.start();
+    for (let edit = 1; edit <= 10; edit += 1) {
+      keeper.keep(() => contentOf(`edit ${edit}`));
+      await rest(100);
+    }
+    expect(kept.get('first')?.text).toMatch(/edit [6-9]/);
   });
 
-  it.each([
-    [{ kind: 'conflict' } as const, /Another tab/],
-    [{ kind: 'refused', message: 'no room' } as const, /no room.*Save it as a file/],
-  ])('says once that the plan is no longer kept, and then leaves the store alone: %o', async (outcome, words) => {
-    const { storage, saved, refuse } = storeOf(FOUND);
-    const said: string[] = [];
-    const keeper = createPlanKeeper(storage, { ...SILENT, onLoose: (text) => said.push(text) });
-    await keeper.load();
-    refuse(outcome);
-    keeper.keep(() => 'mine');
+  it('tries again after a refusal, and says when the plan is kept again', async () => {
+    const { kept, refuse, openTab } = tabs();
+    const { keeper, told } = openTab();
+    await keeper.start();
+    refuse('no room');
+    keeper.keep(() => contentOf('mine'));
     await rest();
-    keeper.keep(() => 'mine again');
+    expect(told).toEqual([expect.stringMatching(/no room.*Save it as a file/)]);
+    refuse(null);
+    keeper.keep(() => contentOf('mine again'));
     await rest();
-    expect(said).toHaveLength(1);
-    expect(said[0]).toMatch(words);
-    expect(saved).toHaveLength(1);
+    expect(told.at(-1)).toBe('kept');
+    expect(kept.get('first')?.text).toBe('mine again');
   });
 
   it('says in plain words why nothing could be loaded', async () => {
-    const { storage } = storeOf({ kind: 'refused', message: 'private window' });
-    const loaded = await createPlanKeeper(storage, SILENT).load();
+    const { refuse, openTab } = tabs();
+    refuse('private window');
+    const loaded = await openTab().keeper.start();
     expect(loaded).toMatchObject({ kind: 'refused', words: expect.stringContaining('private window') });
+  });
+
+  it('follows what another tab writes into the same plan', async () => {
+    const { kept, openTab } = tabs();
+    kept.set('a', { ...contentOf('before'), revision: 1 });
+    const [one, two] = [openTab(), openTab()];
+    await one.keeper.start();
+    await two.keeper.start();
+    one.keeper.keep(() => contentOf('from one'));
+    await rest();
+    expect(two.told).toEqual(['outside: from one']);
+    two.keeper.keep(() => contentOf('from two'));
+    await rest();
+    expect(one.told).toEqual(['kept', 'outside: from two']);
+    expect(kept.get('a')).toMatchObject({ text: 'from two', revision: 3 });
+  });
+
+  it('keeps both when two tabs change one plan at the same time', async () => {
+    const { kept, openTab } = tabs();
+    kept.set('a', { ...contentOf('before'), revision: 1 });
+    const [one, two] = [openTab(), openTab()];
+    await one.keeper.start();
+    await two.keeper.start();
+    one.keeper.keep(() => contentOf('from one'));
+    two.keeper.keep(() => contentOf('from two'));
+    await rest(2000);
+    expect([...kept.values()].map(({ text }) => text).sort()).toEqual(['from one', 'from two']);
+    expect([...one.told, ...two.told].filter((words) => words === 'branched')).toHaveLength(1);
+    expect(one.keeper.openId()).not.toBe(two.keeper.openId());
+  });
+
+  it('writes what waits before it opens another plan, and nothing of it into that one', async () => {
+    const { kept, openTab } = tabs();
+    kept.set('a', { ...contentOf('a'), revision: 1 });
+    kept.set('b', { ...contentOf('b'), revision: 4 });
+    const { keeper } = openTab();
+    await keeper.open('a');
+    keeper.keep(() => contentOf('a, edited'));
+    expect(await keeper.open('b')).toMatchObject({ kind: 'found', content: { text: 'b' } });
+    await rest();
+    expect(kept.get('a')?.text).toBe('a, edited');
+    expect(kept.get('b')).toMatchObject({ text: 'b', revision: 4 });
+  });
+
+  it('begins a plan of its own beside the others', async () => {
+    const { kept, openTab } = tabs();
+    kept.set('a', { ...contentOf('a'), revision: 1 });
+    const { keeper } = openTab();
+    await keeper.start();
+    keeper.keep(() => contentOf('a, edited'));
+    await keeper.begin();
+    keeper.keep(() => contentOf('new'));
+    await rest();
+    expect([...kept.values()].map(({ text }) => text)).toEqual(['a, edited', 'new']);
+  });
+
+  it('keeps a plan again that another tab has deleted meanwhile', async () => {
+    const { kept, openTab } = tabs();
+    kept.set('a', { ...contentOf('a'), revision: 5 });
+    const { keeper } = openTab();
+    await keeper.start();
+    kept.delete('a');
+    keeper.keep(() => contentOf('still at work'));
+    await rest();
+    expect(kept.get('a')?.text).toBe('still at work');
   });
 });
 
