@@ -6,12 +6,14 @@ interface Props {
   readonly note: CellNote | null;
   /** What is understood of the text being typed; null when nothing is typed. */
   readonly preview: EntryPreview | null;
+  /** Shows how the cell's figure was worked out; null where there is nothing to work out. */
+  readonly onExplain: (() => void) | null;
 }
 
 const HINT = 'Choose a cell to read what it means. Entries take sums and units, such as 2+3 or 1 year.';
 
 /** The line under the sheet: what the cell means, what is wrong with it, and what is understood while typing. */
-export function CellNoteLine({ note, preview }: Props) {
+export function CellNoteLine({ note, preview, onExplain }: Props) {
   return (
     <div className={styles.line} data-testid="cell-note">
       {preview ? (
@@ -19,7 +21,12 @@ export function CellNoteLine({ note, preview }: Props) {
       ) : (
         <p className={note ? undefined : styles.hint}>
           {note ? <strong>{note.value === '' ? note.label : `${note.label}: ${note.value}`}</strong> : HINT}{' '}
-          {note?.words}
+          {note?.words}{' '}
+          {onExplain ? (
+            <button type="button" className={styles.explain} aria-keyshortcuts="Control+Enter" onClick={onExplain}>
+              Show the numbers
+            </button>
+          ) : null}
         </p>
       )}
       <p className={styles.fault} aria-live="polite">

@@ -12,9 +12,10 @@ import { getPlanner } from '../state/planner.ts';
 import { useElementWidth } from '../ui/use-element-width.ts';
 import { registerGrid } from './grid-modules.ts';
 import { GRID_THEME } from './grid-theme.ts';
+import type { NamedCell } from './named-cell.ts';
 import styles from './sheet.module.css';
 import type { SheetContext, TypedCell } from './sheet-context.ts';
-import { type NamedCell, useCellGestures } from './use-cell-gestures.ts';
+import { useCellGestures } from './use-cell-gestures.ts';
 import { useGridUpkeep } from './use-grid-upkeep.ts';
 import { useLatest } from './use-latest.ts';
 import { useSheetActions } from './use-sheet-actions.ts';
@@ -37,6 +38,8 @@ interface Props {
   readonly onFocus: (cell: NamedCell) => void;
   /** Told what is being typed; null when typing ends. */
   readonly onTyping: (cell: TypedCell | null) => void;
+  /** Asked how the figure of a cell was worked out. */
+  readonly onExplain: (cell: NamedCell) => void;
 }
 
 function rowId({ data }: GetRowIdParams<ScenarioRow>): string {
@@ -57,6 +60,7 @@ export const ScenarioSheet = memo(function ScenarioSheet({
   isWhole,
   onFocus,
   onTyping,
+  onExplain,
 }: Props) {
   const [box, width] = useElementWidth<HTMLDivElement>();
   const grid = useRef<GridApi<ScenarioRow> | null>(null);
@@ -65,7 +69,7 @@ export const ScenarioSheet = memo(function ScenarioSheet({
   const latestCurrent = useLatest(currentId);
   const onRange = useCallback((range: CellRange) => lookAcross(range, latestRows.current), [latestRows]);
   const range = useSheetRange(grid, onRange);
-  const actions = useSheetActions({ grid, rows: latestRows, columns: latestEntries, range });
+  const actions = useSheetActions({ grid, rows: latestRows, columns: latestEntries, range, onExplain });
   const gestures = useCellGestures({ grid, rows: latestRows, range, enter: actions.enter, onFocus });
   const clipboard = useSheetClipboard(grid, actions);
   const { defs, common } = useSheetColumns(columns, width, actions.act);

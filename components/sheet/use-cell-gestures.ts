@@ -2,14 +2,9 @@ import type { CellEditRequestEvent, CellFocusedEvent, GridApi } from 'ag-grid-co
 import { type MouseEvent, type RefObject, useMemo, useRef } from 'react';
 import { type CellPlace, isSamePlace, singleCell } from '../../lib/views/cell-range.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
+import type { NamedCell } from './named-cell.ts';
 import type { SheetActions } from './use-sheet-actions.ts';
 import type { SheetRange } from './use-sheet-range.ts';
-
-/** A cell that can be spoken of: by scenario and column. */
-export interface NamedCell {
-  readonly scenarioId: string;
-  readonly columnId: string;
-}
 
 interface Tools {
   readonly grid: RefObject<GridApi<ScenarioRow> | null>;

@@ -16,6 +16,7 @@ import {
 import { presentState } from '../../lib/views/sheet-history.ts';
 import type { SheetAction } from '../../lib/views/sheet-keys.ts';
 import { getPlanner } from '../state/planner.ts';
+import type { NamedCell } from './named-cell.ts';
 import type { SheetRange } from './use-sheet-range.ts';
 
 /** What the sheet's gestures work on, read afresh at each gesture. */
@@ -24,6 +25,7 @@ export interface SheetTools {
   readonly rows: RefObject<readonly ScenarioRow[]>;
   readonly columns: RefObject<readonly EntryColumn[]>;
   readonly range: SheetRange;
+  readonly onExplain: (cell: NamedCell) => void;
 }
 
 export interface SheetActions {
@@ -93,10 +95,17 @@ function actOnRows(tools: SheetTools, range: CellRange, action: SheetAction): vo
   if (moved) planner.rowGesture(moved);
 }
 
+function explain({ grid, rows, onExplain }: SheetTools, { anchor }: CellRange): void {
+  const row = rows.current[anchor.row];
+  const column = grid.current?.getAllDisplayedColumns()[anchor.column];
+  if (row && column) onExplain({ scenarioId: row.id, columnId: column.getColId() });
+}
+
 function actOnRange(tools: SheetTools, range: CellRange, action: SheetAction): void {
   if (action.kind === 'fill') fill(tools, range, action.way);
   else if (action.kind === 'empty') emptyRange(tools, range);
   else if (action.kind === 'discard') discardIn(tools, range);
+  else if (action.kind === 'explain') explain(tools, range);
   else actOnRows(tools, range, action);
 }
 
@@ -128,9 +137,9 @@ function copy(tools: SheetTools): string | null {
 
 /** The gestures of the sheet, each of which becomes one step of the history. */
 export function useSheetActions(tools: SheetTools): SheetActions {
-  const { grid, rows, columns, range } = tools;
+  const { grid, rows, columns, range, onExplain } = tools;
   return useMemo(() => {
-    const held = { grid, rows, columns, range };
+    const held = { grid, rows, columns, range, onExplain };
     return {
       act: (action) => act(held, action),
       enter: (scenarioId, columnId, text) =>
@@ -143,5 +152,5 @@ export function useSheetActions(tools: SheetTools): SheetActions {
         return text;
       },
     };
-  }, [grid, rows, columns, range]);
+  }, [grid, rows, columns, range, onExplain]);
 }

@@ -11,11 +11,13 @@ import { scenarioRows } from '../../lib/views/scenario-rows.ts';
 import { sheetColumns } from '../../lib/views/sheet-columns.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
 import { EvidencePanel } from '../evidence/evidence-panel.tsx';
+import { ExplainPanel } from '../explain/explain-panel.tsx';
+import { useExplained } from '../explain/use-explained.ts';
 import { CellNoteLine } from '../sheet/cell-note-line.tsx';
+import type { NamedCell } from '../sheet/named-cell.ts';
 import { ScenarioSheet } from '../sheet/scenario-sheet.tsx';
 import type { TypedCell } from '../sheet/sheet-context.ts';
 import { SheetToolbar } from '../sheet/sheet-toolbar.tsx';
-import type { NamedCell } from '../sheet/use-cell-gestures.ts';
 import { usePlanner } from '../state/use-planner.ts';
 import { useKeptSame } from '../ui/use-kept-same.ts';
 import { CautionsBlock } from './cautions-block.tsx';
@@ -30,6 +32,7 @@ export default function ScenariosPanel() {
   const [focused, setFocused] = useState<NamedCell | null>(null);
   const [typed, setTyped] = useState<TypedCell | null>(null);
   const [isWhole, setWhole] = useState(false);
+  const explained = useExplained();
 
   const state = useMemo(() => presentState(sheet), [sheet]);
   const { plan } = state;
@@ -68,12 +71,17 @@ export default function ScenariosPanel() {
           isWhole={isWhole}
           onFocus={setFocused}
           onTyping={setTyped}
+          onExplain={explained.open}
         />
         <CellNoteLine
           note={cellNote(rows, columns, focused)}
           preview={typed ? previewEntry(state, entries, typed) : null}
+          onExplain={focused && explained.canOpen(focused) ? () => explained.open(focused) : null}
         />
       </section>
+      {explained.cell ? (
+        <ExplainPanel cell={explained.cell} plan={plan} desk={desk} rows={rows} onClose={explained.close} />
+      ) : null}
       <EvidencePanel {...evidence} />
       <CautionsBlock rows={rows} />
     </div>

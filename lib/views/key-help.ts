@@ -15,6 +15,7 @@ export const KEY_HELP: readonly KeyHelp[] = [
   { keys: 'Ctrl + D, Ctrl + R', does: 'fill the selected cells from the top or from the left' },
   { keys: 'Delete', does: 'set the cell back to its usual value; drops an entry that was not understood' },
   { keys: 'Esc', does: 'drop an entry that was not understood' },
+  { keys: 'Ctrl + Enter', does: 'show how a computed figure was worked out' },
   { keys: 'Ctrl + Z, Ctrl + Y', does: 'undo, redo' },
   { keys: 'Alt + ↑, Alt + ↓', does: 'move the row' },
   { keys: 'Alt + Enter, Alt + Delete', does: 'duplicate the row, delete it' },

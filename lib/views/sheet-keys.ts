@@ -17,7 +17,8 @@ export type SheetAction =
   | { readonly kind: 'selectAll' }
   | { readonly kind: 'duplicateRow' }
   | { readonly kind: 'deleteRows' }
-  | { readonly kind: 'moveRow'; readonly by: 1 | -1 };
+  | { readonly kind: 'moveRow'; readonly by: 1 | -1 }
+  | { readonly kind: 'explain' };
 
 const ARROWS: Readonly<Record<string, { readonly row: number; readonly column: number }>> = {
   ArrowUp: { row: -1, column: 0 },
@@ -40,6 +41,7 @@ const WITH_CTRL: Readonly<Record<string, SheetAction>> = {
   d: { kind: 'fill', way: 'down' },
   r: { kind: 'fill', way: 'right' },
   a: { kind: 'selectAll' },
+  Enter: { kind: 'explain' },
 };
 
 const WITH_ALT: Readonly<Record<string, SheetAction>> = {
