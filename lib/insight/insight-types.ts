@@ -43,3 +43,25 @@ export interface KneeCurve {
   readonly knee: number | null;
   readonly threshold: number;
 }
+
+export interface KneeMapCell {
+  readonly chambers: number;
+  /** Dry kilograms per week; null when that set-up cannot run. */
+  readonly output: number | null;
+  /** What the last chamber added over what it would add alone on such a pump; null for the first. */
+  readonly added: number | null;
+}
+
+export interface KneeMapRow {
+  /** Pump speed over the pump's own. */
+  readonly factor: number;
+  readonly cells: readonly KneeMapCell[];
+  /** First number of chambers at which one more adds less than the threshold; null when not reached. */
+  readonly knee: number | null;
+}
+
+/** The knee over number of chambers and pump speed. */
+export interface KneeMap {
+  readonly rows: readonly KneeMapRow[];
+  readonly threshold: number;
+}

@@ -1,21 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { JobBoard, type JobReport } from '../../lib/io/job-board.ts';
-import { type RiskEngine, RiskRuns } from '../../lib/io/risk-runs.ts';
-import type { DrawOutcome, DrawRequest } from '../../lib/risk/evaluate-draws.ts';
-import { certainPlan } from '../risk/uncertain-plan.ts';
+import { PartRuns, type WorkPart } from '../../lib/io/part-runs.ts';
 
-const PLAN = certainPlan();
-
-/** A request of draws that are told apart by their number. */
-function requestOf(numbers: readonly number[]): DrawRequest {
-  return { plan: PLAN, scenarioIds: ['two'], inputs: [], draws: numbers.map((number) => [number]) };
+interface CountingEngine {
+  readonly count: (numbers: readonly number[]) => Promise<string>;
 }
 
-const rowsOf = (request: DrawRequest): DrawOutcome[][] =>
-  request.draws.map(([number]) => [{ kind: 'refused', problem: `draw ${number}` }]);
+/** A part of work that is told apart by its numbers. */
+function part(...numbers: readonly number[]): WorkPart<CountingEngine> {
+  return { size: numbers.length, start: (engine) => engine.count(numbers) };
+}
 
 interface Started {
-  readonly draws: readonly number[];
+  readonly numbers: readonly number[];
   readonly finish: () => Promise<void>;
   readonly fail: (reason: string) => Promise<void>;
 }
@@ -28,13 +25,13 @@ const settled = async () => {
 function runsOn(engines: number) {
   const started: Started[] = [];
   let stops = 0;
-  const engine: RiskEngine = {
-    evaluateDraws: (request) =>
+  const engine: CountingEngine = {
+    count: (numbers) =>
       new Promise((resolve, reject) => {
         started.push({
-          draws: request.draws.map(([number = Number.NaN]) => number),
+          numbers,
           finish: () => {
-            resolve(rowsOf(request));
+            resolve(numbers.join());
             return settled();
           },
           fail: (reason) => {
@@ -50,104 +47,86 @@ function runsOn(engines: number) {
       stops += 1;
     },
   });
-  const runs = new RiskRuns((report) => new JobBoard<RiskEngine>(engines, spawn, report));
+  const runs = new PartRuns<CountingEngine>((report) => new JobBoard(engines, spawn, report));
   return { runs, started, stops: () => stops };
 }
 
-describe('RiskRuns', () => {
-  it('hands chunks to free engines and puts the answers back in order', async () => {
+describe('PartRuns', () => {
+  it('hands parts to free engines, tells progress by size, and puts the answers back in order', async () => {
     const { runs, started } = runsOn(2);
     const told: string[] = [];
-    const run = runs.run(requestOf([1, 2, 3, 4, 5]), {
-      chunk: 2,
-      onProgress: (done, all) => told.push(`${done}/${all}`),
-    });
-    expect(started.map((job) => job.draws)).toEqual([
+    const run = runs.run([part(1, 2), part(3, 4), part(5)], (done, all) => told.push(`${done}/${all}`));
+    expect(started.map((job) => job.numbers)).toEqual([
       [1, 2],
       [3, 4],
     ]);
     await started[1]?.finish();
-    expect(started.map((job) => job.draws)).toEqual([[1, 2], [3, 4], [5]]);
+    expect(started.map((job) => job.numbers)).toEqual([[1, 2], [3, 4], [5]]);
     await started[2]?.finish();
     await started[0]?.finish();
-    expect(await run).toEqual({ kind: 'done', rows: rowsOf(requestOf([1, 2, 3, 4, 5])) });
+    expect(await run).toEqual({ kind: 'done', answers: ['1,2', '3,4', '5'] });
     expect(told).toEqual(['2/5', '3/5', '5/5']);
   });
 
   it('gives the engines of an earlier run to a later one', async () => {
     const { runs, started, stops } = runsOn(1);
     const told: number[] = [];
-    const first = runs.run(requestOf([1, 2]), { chunk: 1, onProgress: (done) => told.push(done) });
-    const second = runs.run(requestOf([7]), { chunk: 1 });
+    const first = runs.run([part(1), part(2)], (done) => told.push(done));
+    const second = runs.run([part(7)]);
     expect(await first).toEqual({ kind: 'cancelled' });
     expect(stops()).toBe(1);
     // What the stopped engine still says is not heard.
     await started[0]?.finish();
     expect(told).toEqual([]);
     await started.at(-1)?.finish();
-    expect(await second).toEqual({ kind: 'done', rows: rowsOf(requestOf([7])) });
-  });
-
-  it('keeps two runs of the same draws apart', async () => {
-    const { runs, started } = runsOn(1);
-    const first = runs.run(requestOf([1]), { chunk: 1 });
-    const second = runs.run(requestOf([1]), { chunk: 1 });
-    expect((await first).kind).toBe('cancelled');
-    expect(started).toHaveLength(2);
-    await started[1]?.finish();
-    expect((await second).kind).toBe('done');
+    expect(await second).toEqual({ kind: 'done', answers: ['7'] });
   });
 
   it('does not take the answer of an earlier run for its own, even from a board that reports late', async () => {
     const reports: JobReport[] = [];
     const wanted: string[][] = [];
-    const runs = new RiskRuns((report) => {
+    const runs = new PartRuns<CountingEngine>((report) => {
       reports.push(report);
       return { want: (jobs) => wanted.push(jobs.map((job) => job.key)) };
     });
-    const [first, second] = [runs.run(requestOf([1])), runs.run(requestOf([2]))];
+    const [first, second] = [runs.run([part(1)]), runs.run([part(1)])];
     const [late = '', due = ''] = wanted.flat();
-    reports[0]?.onDone(late, rowsOf(requestOf([1])));
+    reports[0]?.onDone(late, 'late');
     reports[0]?.onFailed(late, 'stopped');
-    reports[0]?.onDone(due, rowsOf(requestOf([2])));
+    reports[0]?.onDone(due, 'due');
     expect(await first).toEqual({ kind: 'cancelled' });
-    expect(await second).toEqual({ kind: 'done', rows: rowsOf(requestOf([2])) });
+    expect(await second).toEqual({ kind: 'done', answers: ['due'] });
   });
 
   it('stops when told to, once', async () => {
     const { runs, started, stops } = runsOn(2);
-    const run = runs.run(requestOf([1, 2, 3]), { chunk: 1 });
+    const run = runs.run([part(1), part(2), part(3)]);
     runs.cancel();
     runs.cancel();
     expect(await run).toEqual({ kind: 'cancelled' });
     expect(stops()).toBe(2);
     expect(started).toHaveLength(2);
-    const again = runs.run(requestOf([4]));
+    const again = runs.run([part(4)]);
     await started.at(-1)?.finish();
-    expect(await again).toEqual({ kind: 'done', rows: rowsOf(requestOf([4])) });
+    expect(await again).toEqual({ kind: 'done', answers: ['4'] });
   });
 
   it('gives up as a whole when an engine breaks down', async () => {
     const { runs, started } = runsOn(1);
-    const run = runs.run(requestOf([1, 2, 3]), { chunk: 1 });
+    const run = runs.run([part(1), part(2), part(3)]);
     await started[0]?.finish();
     await started[1]?.fail('out of memory');
     const ended = await run;
     expect(ended.kind === 'failed' && String(ended.reason)).toBe('Error: out of memory');
     expect(started.length).toBeLessThanOrEqual(3);
-    const again = runs.run(requestOf([9]), { chunk: 1 });
+    const again = runs.run([part(9)]);
     await started.at(-1)?.finish();
     expect((await again).kind).toBe('done');
   });
 
   it('is done at once where there is nothing to do', async () => {
     const { runs, started } = runsOn(1);
-    expect(await runs.run(requestOf([]))).toEqual({ kind: 'done', rows: [] });
+    expect(await runs.run([])).toEqual({ kind: 'done', answers: [] });
     expect(started).toEqual([]);
-  });
-
-  it('refuses chunks of nothing', () => {
-    const { runs } = runsOn(1);
-    expect(() => runs.run(requestOf([1]), { chunk: 0 })).toThrow(RangeError);
   });
 });

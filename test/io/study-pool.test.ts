@@ -1,6 +1,8 @@
 import { expose } from 'comlink';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { riskPool } from '../../lib/io/risk-pool.ts';
+import { spreadStudy } from '../../lib/io/studies.ts';
+import { studyPool } from '../../lib/io/study-pool.ts';
+import { drawSummary } from '../../lib/risk/draw-summary.ts';
 import { evaluateDraws } from '../../lib/risk/evaluate-draws.ts';
 import { drawRequest } from '../../lib/risk/monte-carlo.ts';
 import { certainPlan, uncertainPrice } from '../risk/uncertain-plan.ts';
@@ -15,7 +17,7 @@ class NearWorker {
   readonly removeEventListener: MessagePort['removeEventListener'];
 
   constructor(url: URL, options: WorkerOptions) {
-    expect(url.pathname).toMatch(/risk\.worker\.ts$/);
+    expect(url.pathname).toMatch(/study\.worker\.ts$/);
     expect(options.type).toBe('module');
     const { port1, port2 } = new MessageChannel();
     opened.push(port1, port2);
@@ -43,19 +45,25 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-describe('riskPool', () => {
+describe('studyPool', () => {
   it('brings draws through threads unchanged', async () => {
-    const request = drawRequest(certainPlan(uncertainPrice), ['today', 'two'], { count: 4, seed: 2 });
-    const pool = riskPool();
+    const plan = certainPlan(uncertainPrice);
+    const study = spreadStudy(plan, 'two', 4, 2);
+    const pool = studyPool();
     expect(alive).toBe(0);
-    const run = await pool.run(request, { chunk: 2 });
-    expect(run).toEqual({ kind: 'done', rows: evaluateDraws(request) });
+    const run = await pool.run(study.parts);
+    const outcomes = evaluateDraws(drawRequest(plan, ['two'], { count: 4, seed: 2 })).flat();
+    expect(run.kind === 'done' && study.gather(run.answers)).toMatchObject({
+      outcomes,
+      summary: drawSummary(outcomes),
+      inputs: 1,
+    });
     expect(alive).toBe(2);
   });
 
   it('ends its threads when a run is stopped', async () => {
-    const pool = riskPool();
-    const run = pool.run(drawRequest(certainPlan(uncertainPrice), ['two'], { count: 4, seed: 2 }), { chunk: 1 });
+    const pool = studyPool();
+    const run = pool.run(spreadStudy(certainPlan(uncertainPrice), 'two', 4, 2).parts);
     expect(alive).toBe(2);
     pool.cancel();
     expect(await run).toEqual({ kind: 'cancelled' });

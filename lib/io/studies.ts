@@ -1,0 +1,155 @@
+import { baseValues } from '../inputs/base-values.ts';
+import type { KneeMap } from '../insight/insight-types.ts';
+import { KNEE_MAP_SPEEDS, kneeMap } from '../insight/knee-map.ts';
+import { findById } from '../plan/find-by-id.ts';
+import type { Plan } from '../plan/plan-types.ts';
+import type { DrawMeasure } from '../risk/draw-measure.ts';
+import { type DrawSummary, drawSummary } from '../risk/draw-summary.ts';
+import type { DrawOutcome, DrawRequest } from '../risk/evaluate-draws.ts';
+import { drawRequest } from '../risk/monte-carlo.ts';
+import type { PumpChoice, PumpSide } from '../risk/pump-side.ts';
+import { type Tornado, tornado, tornadoRequest } from '../risk/tornado.ts';
+import { scenarioKey } from '../views/scenario-key.ts';
+import type { WorkPart } from './part-runs.ts';
+
+/** What long work asks of an engine; across threads every answer is a promise. */
+export interface StudyEngine {
+  readonly evaluateDraws: (request: DrawRequest) => Promise<DrawOutcome[][]>;
+  readonly kneeMapOutput: (plan: Plan, scenarioId: string, factor: number, chambers: number) => Promise<number | null>;
+  readonly pumpSide: (plan: Plan, scenarioId: string, choice: PumpChoice) => Promise<PumpSide>;
+}
+
+/** Many draws of the uncertain inputs. */
+export interface SpreadAnswer {
+  readonly summary: DrawSummary;
+  readonly outcomes: readonly DrawOutcome[];
+  /** The lender's line of the plan [–]. */
+  readonly dscrLine: number;
+  /** Uncertain inputs that were drawn. */
+  readonly inputs: number;
+}
+
+export type TornadoMeasure = Extract<DrawMeasure, 'netPresentValue' | 'contribution' | 'lowestCover'>;
+
+/** One input after the other at its low and its high. */
+export type TornadoAnswer = Readonly<Record<TornadoMeasure, Tornado>>;
+
+/** The same chambers with a pump each and on one pump. */
+export interface PumpSidesAnswer {
+  readonly own: PumpSide;
+  readonly shared: PumpSide;
+}
+
+/** Answers by kind of study. */
+export interface StudyAnswers {
+  readonly spread: SpreadAnswer;
+  readonly tornado: TornadoAnswer;
+  readonly kneeMap: KneeMap;
+  readonly pumpSides: PumpSidesAnswer;
+}
+
+export type StudyKind = keyof StudyAnswers;
+
+/** A piece of long work, ready to be done part by part. */
+export interface Study<Kind extends StudyKind = StudyKind> {
+  readonly kind: Kind;
+  /** Equal for equal work: an answer under another key is of something else. */
+  readonly key: string;
+  readonly parts: readonly WorkPart<StudyEngine>[];
+  /** The answer from those of the parts, in their order. */
+  readonly gather: (answers: readonly unknown[]) => StudyAnswers[Kind];
+}
+
+/** Draws handed to an engine at a time: few, for steady progress; two, because a low and its high belong together. */
+const CHUNK = 2;
+
+function drawParts(request: DrawRequest): WorkPart<StudyEngine>[] {
+  const count = Math.ceil(request.draws.length / CHUNK);
+  return Array.from({ length: count }, (_, k) => {
+    const draws = request.draws.slice(k * CHUNK, (k + 1) * CHUNK);
+    return { size: draws.length, start: (engine) => engine.evaluateDraws({ ...request, draws }) };
+  });
+}
+
+/** Outcomes of the one scenario that was asked for. */
+function outcomesOf(answers: readonly unknown[]): DrawOutcome[] {
+  return (answers as DrawOutcome[][][]).flat().flatMap((row) => row.slice(0, 1));
+}
+
+function keyOf(plan: Plan, scenarioId: string, ...more: readonly unknown[]): string {
+  return JSON.stringify([scenarioKey(plan, findById(plan.scenarios, scenarioId, 'scenario')), ...more]);
+}
+
+/** How a scenario's figures spread when every uncertain input takes its chances. @param count draws, best a power of two */
+export function spreadStudy(plan: Plan, scenarioId: string, count: number, seed: number): Study<'spread'> {
+  const request = drawRequest(plan, [scenarioId], { count, seed });
+  return {
+    kind: 'spread',
+    key: keyOf(plan, scenarioId, count, seed),
+    parts: drawParts(request),
+    gather: (answers) => {
+      const outcomes = outcomesOf(answers);
+      const { dscrLine } = baseValues('financing', plan.financing);
+      return { summary: drawSummary(outcomes), outcomes, dscrLine, inputs: request.inputs.length };
+    },
+  };
+}
+
+/** What each uncertain input does alone. */
+export function tornadoStudy(plan: Plan, scenarioId: string): Study<'tornado'> {
+  const request = tornadoRequest(plan, [scenarioId]);
+  return {
+    kind: 'tornado',
+    key: keyOf(plan, scenarioId),
+    parts: drawParts(request),
+    gather: (answers) => {
+      const outcomes = outcomesOf(answers);
+      const of = (measure: TornadoMeasure) => tornado(request.inputs, outcomes, measure);
+      return {
+        netPresentValue: of('netPresentValue'),
+        contribution: of('contribution'),
+        lowestCover: of('lowestCover'),
+      };
+    },
+  };
+}
+
+/** The knee for pumps of several speeds. @param mostChambers how far to go, ≥ 1 */
+export function kneeMapStudy(plan: Plan, scenarioId: string, mostChambers: number): Study<'kneeMap'> {
+  const counts = Array.from({ length: mostChambers }, (_, k) => k + 1);
+  const places = KNEE_MAP_SPEEDS.flatMap((factor) => counts.map((chambers) => ({ factor, chambers })));
+  return {
+    kind: 'kneeMap',
+    key: keyOf(plan, scenarioId, mostChambers),
+    parts: places.map(({ factor, chambers }) => ({
+      size: chambers,
+      start: (engine) => engine.kneeMapOutput(plan, scenarioId, factor, chambers),
+    })),
+    gather: (answers) => {
+      const outputs = answers as (number | null)[];
+      return kneeMap(KNEE_MAP_SPEEDS.map((_, k) => outputs.slice(k * mostChambers, (k + 1) * mostChambers)));
+    },
+  };
+}
+
+/** A scenario's chambers with a pump each, against all on one. */
+export function pumpSidesStudy(
+  plan: Plan,
+  scenarioId: string,
+  ownPumpId: string,
+  sharedPumpId: string,
+): Study<'pumpSides'> {
+  const choices: readonly PumpChoice[] = [
+    { arrangement: 'own', pumpId: ownPumpId },
+    { arrangement: 'shared', pumpId: sharedPumpId },
+  ];
+  return {
+    kind: 'pumpSides',
+    key: keyOf(plan, scenarioId, choices),
+    parts: choices.map((choice) => ({ size: 1, start: (engine) => engine.pumpSide(plan, scenarioId, choice) })),
+    gather: (answers) => {
+      const [own, shared] = answers as [PumpSide, PumpSide];
+      return { own, shared };
+    },
+  };
+}
