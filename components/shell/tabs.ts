@@ -11,4 +11,10 @@ export interface Tab {
 /** The parts of the page in the order of the bar; the first is open at the start. */
 export const TABS: readonly Tab[] = [
   { id: 'scenarios', label: 'Scenarios', Panel: lazy(() => import('./scenarios-panel.tsx')) },
+  { id: 'products', label: 'Products', Panel: lazy(() => import('../catalogue/products-panel.tsx')) },
+  { id: 'chambers', label: 'Chambers', Panel: lazy(() => import('../catalogue/chambers-panel.tsx')) },
+  { id: 'pumps', label: 'Pumps', Panel: lazy(() => import('../catalogue/pumps-panel.tsx')) },
+  { id: 'hoses', label: 'Hoses', Panel: lazy(() => import('../catalogue/hoses-panel.tsx')) },
+  { id: 'site', label: 'Site and crew', Panel: lazy(() => import('../catalogue/site-panel.tsx')) },
+  { id: 'financing', label: 'Financing', Panel: lazy(() => import('../catalogue/financing-panel.tsx')) },
 ];

@@ -85,3 +85,21 @@ export function ownersDown(state: SheetState, owners: readonly GridOwner[], look
     cells: owners.map((owner) => looks.map((look) => cellOf(state, owner, look))),
   };
 }
+
+/** Rows under one heading. */
+export interface RowGroup {
+  readonly title: string;
+  /** Positions of its rows, one after the other. */
+  readonly rows: readonly number[];
+}
+
+/** The rows of a grid under their headings. */
+export function rowGroups(rows: readonly GridLine[]): readonly RowGroup[] {
+  const groups: { title: string; rows: number[] }[] = [];
+  rows.forEach((line, row) => {
+    const last = groups.at(-1);
+    if (last && last.title === line.group) last.rows.push(row);
+    else groups.push({ title: line.group, rows: [row] });
+  });
+  return groups;
+}

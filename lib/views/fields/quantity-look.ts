@@ -1,5 +1,5 @@
 import { defaultQuantity } from '../../inputs/default-values.ts';
-import type { QuantityField } from '../../inputs/input-field.ts';
+import type { NumberField, QuantityField } from '../../inputs/input-field.ts';
 import type { Quantity } from '../../inputs/quantity.ts';
 import { keyOf } from '../../inputs/register.ts';
 import { readFieldCell } from '../../plan/read-cell.ts';
@@ -12,10 +12,15 @@ import { convertedFigure, entryFigure } from './entry-figure.ts';
 import { entryUnit } from './entry-unit.ts';
 import type { FieldLook, FieldReading } from './field-look.ts';
 
+/** A figure turned from one unit of the field into another, with all its digits. */
+function inUnit(field: QuantityField, value: number, from: string, to: string): number {
+  return from === to ? value : fromBase(toBase(value, field.dimension, from), field.dimension, to);
+}
+
 /** Low and high in a unit, left out where they would no longer lie on their side of the value. */
 function boundsAround(field: QuantityField, held: Quantity, value: number, unit: string): Partial<Quantity> {
   const convert = (bound: number | undefined) =>
-    bound === undefined ? undefined : convertedFigure(bound, field.dimension, held.unit, unit);
+    bound === undefined ? undefined : inUnit(field, bound, held.unit, unit);
   const [low, high] = [convert(held.low), convert(held.high)];
   return {
     ...(low !== undefined && low <= value ? { low } : {}),
@@ -84,12 +89,11 @@ export function quantityLook(field: QuantityField, shown: ShownAs): FieldLook {
 }
 
 /** Value of a bound or limit of the field, given in `from`, as a figure in the unit shown. */
-export function figureShown(field: QuantityField, value: number, from: string, shown: ShownAs): string {
+export function figureShown(field: QuantityField | NumberField, value: number, from: string, shown: ShownAs): string {
   return entryFigure(convertedFigure(value, field.dimension, from, entryUnit(field, shown.system)));
 }
 
-/** A figure read in the unit shown, turned into the unit the quantity is kept in. */
+/** A figure of the field turned into the unit in which a quantity is kept. */
 export function inHeldUnit(field: QuantityField, value: number, from: string, held: Quantity): number {
-  if (from === held.unit) return value;
-  return fromBase(toBase(value, field.dimension, from), field.dimension, held.unit);
+  return inUnit(field, value, from, held.unit);
 }

@@ -1,0 +1,51 @@
+import { type ReactNode, useState } from 'react';
+import type { FieldBlock } from '../../lib/views/fields/field-block.ts';
+import { cellOfPlace } from '../../lib/views/fields/field-block.ts';
+import { fieldDetails } from '../../lib/views/fields/field-details.ts';
+import { previewField } from '../../lib/views/fields/preview-field.ts';
+import type { SheetState } from '../../lib/views/sheet-state.ts';
+import { DetailsCard } from './details-card.tsx';
+import { FieldBlockView } from './field-block-view.tsx';
+import { FollowLine } from './follow-line.tsx';
+import styles from './part-panel.module.css';
+
+interface Props {
+  readonly state: SheetState;
+  readonly blocks: readonly FieldBlock[];
+  /** Further tools of a block, for the entry that is chosen in it. */
+  readonly tools?: (block: FieldBlock, chosen: number | null) => ReactNode;
+  readonly children?: ReactNode;
+}
+
+/** A part of the plan that is not scenarios: its blocks of fields, and beside them all there is to know of one field. */
+export function PartPanel({ state, blocks, tools, children }: Props) {
+  const [place, setPlace] = useState<string | null>(null);
+  const [typed, setTyped] = useState<string | null>(null);
+  const cell = place === null ? null : cellOfPlace(blocks, place);
+  return (
+    <div className={styles.panel}>
+      <FollowLine plan={state.plan} />
+      <div className={styles.sides}>
+        <div className={styles.blocks}>
+          {blocks.map((block) => (
+            <FieldBlockView
+              key={block.id}
+              block={block}
+              onFocus={setPlace}
+              onTyping={setTyped}
+              tools={tools ? (chosen) => tools(block, chosen) : undefined}
+            />
+          ))}
+          {children}
+        </div>
+        <div className={styles.beside}>
+          <DetailsCard
+            details={cell ? fieldDetails(state.plan, cell) : null}
+            place={cell?.place ?? ''}
+            preview={cell && typed !== null ? previewField(state.plan, cell, typed) : null}
+          />
+        </div>
+      </div>
+    </div>
+  );
+}
