@@ -177,6 +177,18 @@ export const SOURCES = {
     year: 2004,
     note: 'Appendix read; worked example from memory.',
   },
+  'marquardt-1963': {
+    author: 'Marquardt',
+    title: 'An algorithm for least-squares estimation of nonlinear parameters, J. Soc. Ind. Appl. Math. 11, 431-441',
+    year: 1963,
+    note: 'From memory; the step itself is an open-source library.',
+  },
+  'gelman-bayesian-data-analysis': {
+    author: 'Gelman, Carlin, Stern, Rubin',
+    title: 'Bayesian Data Analysis, chapters 2, 3 and 14',
+    year: 2013,
+    note: 'Combining what was believed with what was measured; the formulas were derived again.',
+  },
   'brent-1973': {
     author: 'Brent',
     title: 'Algorithms for Minimization without Derivatives, chapter 4',

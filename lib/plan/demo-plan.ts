@@ -1,3 +1,4 @@
+import { DEMO_BATCH_LOG } from './demo/demo-batch-log.ts';
 import { DEMO_CHAMBERS, DEMO_FREEZER, DEMO_HOSES, DEMO_PUMPS } from './demo/demo-equipment.ts';
 import { DEMO_PRODUCTS } from './demo/demo-products.ts';
 import { DEMO_SCENARIOS } from './demo/demo-scenarios.ts';
@@ -19,5 +20,5 @@ export const DEMO_PLAN: Plan = {
   pumps: DEMO_PUMPS,
   hoses: DEMO_HOSES,
   scenarios: DEMO_SCENARIOS,
-  batchLog: [],
+  batchLog: DEMO_BATCH_LOG,
 };

@@ -58,6 +58,8 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   zod: ['lib/inputs', 'lib/plan', 'lib/io', 'lib/headless'],
   comlink: ['lib/io'],
   dexie: ['lib/io'],
+  'ml-levenberg-marquardt': ['lib/numeric'],
+  papaparse: ['lib/plan'],
   node: ['lib/headless'],
 };
 

@@ -2,7 +2,8 @@ import type { Finding } from '../../result.ts';
 import type { LogEntry, Plan } from '../plan-types.ts';
 import { planError } from './plan-error.ts';
 
-function entryFindings(entry: LogEntry, path: string): readonly Finding[] {
+/** What is wrong with one entry as a whole. */
+export function logEntryFindings(entry: LogEntry, path: string): readonly Finding[] {
   if (entry.kind === 'batch') {
     if (entry.dry <= entry.wet) return [];
     const problem = 'The batch came out heavier than it went in.';
@@ -15,5 +16,5 @@ function entryFindings(entry: LogEntry, path: string): readonly Finding[] {
 
 /** Logged batches lose weight, and pressure rises in a pressure-rise test. */
 export function logRule(plan: Plan): readonly Finding[] {
-  return plan.batchLog.flatMap((entry, i) => entryFindings(entry, `batchLog.${i}`));
+  return plan.batchLog.flatMap((entry, i) => logEntryFindings(entry, `batchLog.${i}`));
 }

@@ -231,9 +231,11 @@ describe('commands on catalogues and log', () => {
 
   it('log and forget', () => {
     const logged = applied({ kind: 'addLogEntries', entries: [LOGGED, { ...LOGGED, id: 'p2' }] });
-    expect(logged.batchLog).toHaveLength(2);
+    expect(logged.batchLog).toHaveLength(DEMO_PLAN.batchLog.length + 2);
     expect(applied({ kind: 'removeLogEntries', ids: ['p1', 'p2'] }, logged)).toEqual(DEMO_PLAN);
-    expect(refused({ kind: 'addLogEntries', entries: [LOGGED, LOGGED] })[0]?.field).toBe('batchLog.1.id');
+    expect(refused({ kind: 'addLogEntries', entries: [LOGGED, LOGGED] })[0]?.field).toBe(
+      `batchLog.${DEMO_PLAN.batchLog.length + 1}.id`,
+    );
   });
 });
 
