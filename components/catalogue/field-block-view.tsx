@@ -42,7 +42,7 @@ export function FieldBlockView({ block, onFocus, onTyping, tools }: Props) {
         {tools?.(chosen)}
       </div>
       {isEmpty ? (
-        <p className={styles.none}>None.</p>
+        <p className={styles.none}>{block.whenEmpty}</p>
       ) : (
         <FieldGridView grid={block.grid} work={work} titleId={titleId} isSingle={list === null} />
       )}

@@ -25,8 +25,6 @@ function PartField({ part, label, value, place, isLong = false }: PartProps) {
     else setWrong(!getPlanner().perform(editPart(place, part, text)));
   };
   const shared = {
-    // A value that has changed elsewhere, by undo for one, is shown afresh.
-    key: value,
     id,
     className: styles.part,
     defaultValue: value,
@@ -44,7 +42,8 @@ function PartField({ part, label, value, place, isLong = false }: PartProps) {
   return (
     <div className={isLong ? styles.longPart : styles.shortPart}>
       <label htmlFor={id}>{label}</label>
-      {isLong ? <textarea {...shared} rows={2} /> : <input {...shared} onKeyDown={onKeyDown} />}
+      {/* A value that has changed elsewhere, by undo for one, is shown afresh. */}
+      {isLong ? <textarea key={value} {...shared} rows={2} /> : <input key={value} {...shared} onKeyDown={onKeyDown} />}
     </div>
   );
 }

@@ -133,11 +133,13 @@ export function emptyFields(state: SheetState, fields: readonly Omit<FieldEntry,
     .map((field) => ({ ...field, text: '', value: field.look.usual, understood: '' }));
   const { plan, refused } = take(state.plan, usual);
   const kept = fields.length - faulty.length - usual.length + refused.length;
-  const set = `${countOf(faulty.length + usual.length - refused.length, 'cell')} set back to what is usual.`;
+  const dropped = faulty.length === 0 ? '' : `${countOf(faulty.length, 'cell')} as before. `;
+  const back = usual.length - refused.length;
+  const set = `${dropped}${back === 0 ? '' : `${countOf(back, 'cell')} set back to what is usual. `}`;
   return {
     state: { ...state, plan, misread: misreadAfter(state, faulty, []) },
     taken: fields.length - kept,
     refused: 0,
-    said: kept === 0 ? set : `${set} ${countOf(kept, 'cell')} cannot be empty.`,
+    said: `${set}${kept === 0 ? '' : `${countOf(kept, 'cell')} cannot be empty.`}`.trim(),
   };
 }

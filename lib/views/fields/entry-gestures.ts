@@ -1,7 +1,7 @@
 import { applyCommand } from '../../plan/commands/apply-command.ts';
 import type { Command } from '../../plan/commands/command.ts';
 import { copyIdentity } from '../../plan/commands/fresh-id.ts';
-import { freshEntry } from '../../plan/fresh-entry.ts';
+import { withFreshEntry, withoutEntry } from '../../plan/fresh-entry.ts';
 import { CATALOGUES, type CatalogueName } from '../../plan/mentions.ts';
 import { pathOfPlace, valueAtPlace } from '../../plan/place.ts';
 import type { Plan } from '../../plan/plan-types.ts';
@@ -51,11 +51,21 @@ function setEntries(list: BlockList, next: (entries: readonly RawEntry[]) => rea
   };
 }
 
+/** The item, or the part of the plan, that a list belongs to. */
+function ownerOf(plan: Plan, list: BlockList): Readonly<Record<string, unknown>> {
+  const owner = list.place.split('.').slice(0, -1).join('.');
+  return (owner === '' ? plan : valueAtPlace(plan, owner)) as Readonly<Record<string, unknown>>;
+}
+
 /** A new entry with the usual values at the end of the list. */
 export function addEntry(list: BlockList): EntryGesture {
   const { noun, at, section } = list;
   const said = `A new ${noun} with the usual values. Change what differs.`;
-  const command = setEntries(list, (entries) => [...entries, freshEntry(at, section, entries) as RawEntry]);
+  const command = (plan: Plan) =>
+    setEntries(list, (entries) => {
+      const held = entries as readonly Readonly<Record<string, unknown>>[];
+      return withFreshEntry(at, section, held, ownerOf(plan, list)) as readonly RawEntry[];
+    })(plan);
   return change(list, command, `add ${noun}`, said);
 }
 
@@ -81,7 +91,7 @@ export function removeEntry(list: BlockList, position: number): EntryGesture {
   const remove = (plan: Plan): Command => {
     const id = entriesOf(plan, list)[position]?.id;
     if (catalogue && id !== undefined) return { kind: 'removeItem', list: catalogue, id };
-    return setEntries(list, (entries) => entries.toSpliced(position, 1))(plan);
+    return setEntries(list, (entries) => withoutEntry(list.at, entries, position))(plan);
   };
   return (sheet) => {
     const isLast = catalogue !== undefined && entriesOf(presentState(sheet).plan, list).length === 1;

@@ -25,6 +25,8 @@ export interface BlockList {
 export interface FieldBlock {
   readonly id: Place;
   readonly title: string;
+  /** What it means that the list is empty. */
+  readonly whenEmpty: string;
   readonly list: BlockList | null;
   readonly owners: readonly GridOwner[];
   readonly grid: FieldGrid;
@@ -39,6 +41,14 @@ const TITLES: Readonly<Record<string, string>> = {
   'crew.patterns.#.shifts.#': 'Shifts',
   'site.priceBands.#': 'Hours with another price of electricity',
   'financing.loans.#': 'Loans',
+};
+
+/** What it means that a list is empty. */
+const WHEN_EMPTY: Readonly<Record<string, string>> = {
+  'pumps.#.speedTable.#': 'No curve: the rated speed and the lowest pressure tell all.',
+  'crew.patterns.#.shifts.#': 'Nobody is ever there.',
+  'site.priceBands.#': 'One price round the clock.',
+  'financing.loans.#': 'No loan: all is paid with your own money.',
 };
 
 const NAME = nameLook({ key: 'name', label: 'Name', meaning: 'What you call it.', group: '' });
@@ -98,7 +108,7 @@ function listBlock(state: SheetState, { place, at, section, title, isWide }: Lis
   const across = isWide || looks.length > WIDEST;
   const list: BlockList = { place, at, section, noun, entriesAre: across ? 'columns' : 'rows' };
   const grid = across ? ownersAcross(state, owners, looks) : ownersDown(state, owners, looks);
-  return { id: place, title, list, owners, grid };
+  return { id: place, title, whenEmpty: WHEN_EMPTY[at] ?? 'None.', list, owners, grid };
 }
 
 /** A catalogue of the plan, its items as columns. */
@@ -114,7 +124,7 @@ export function singleBlock(
 ): FieldBlock {
   const owners: readonly GridOwner[] = [{ place: section, name: '' }];
   const looks = [...(section === 'site' ? SITE_LOOKS : []), ...registerLooks(section, shownAs(state.plan))];
-  return { id: section, title, list: null, owners, grid: ownersAcross(state, owners, looks) };
+  return { id: section, title, whenEmpty: '', list: null, owners, grid: ownersAcross(state, owners, looks) };
 }
 
 function titleOf({ at, section }: SubList, owner: GridOwner): string {
