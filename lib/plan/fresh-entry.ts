@@ -66,7 +66,8 @@ const KINDS: Readonly<Record<string, EntryKind>> = {
   'crew.patterns.#.shifts.#': { noun: 'shift', name: null, beside: { weekdays: WORKDAYS } },
   'pumps.#.speedTable.#': { noun: 'point', name: null, beside: {} },
   'site.priceBands.#': { noun: 'price band', name: 'Dear hours', beside: { weekdays: WORKDAYS } },
-  'financing.loans.#': { noun: 'loan', name: 'New loan', beside: {} },
+  // A second share of every purchase would often make more than the whole; a fixed sum of nothing never does.
+  'financing.loans.#': { noun: 'loan', name: 'New loan', beside: { basis: 'amount' } },
 };
 
 const PLAIN: EntryKind = { noun: 'line', name: null, beside: {} };
