@@ -1,4 +1,5 @@
 import { WEEKS_PER_MONTH } from './month-length.ts';
+import { type DemandTerms, monthlyDemand } from './monthly-demand.ts';
 import { requireAmounts, requireFractions } from './require-amounts.ts';
 
 /**
@@ -11,16 +12,6 @@ export type UnsoldRule =
   | { readonly kind: 'keep'; readonly mostKept: number }
   | { readonly kind: 'discard' };
 
-/** How much of one product customers take. */
-export interface DemandTerms {
-  /** At the start of the plan, season evened out [kg/month]; null for no limit. */
-  readonly perMonth: number | null;
-  /** Weight of each calendar month, January first; only their proportions count. Empty for an even year. */
-  readonly seasonality: readonly number[];
-  /** [1/year]; each month grows by the twelfth root. */
-  readonly growth: number;
-}
-
 export interface VolumeTerms {
   readonly horizonMonths: number;
   /** Calendar month in which the plan starts, 0 = January. */
@@ -31,8 +22,8 @@ export interface VolumeTerms {
   readonly saleableYield: number;
   /** Weeks closed in each calendar month, January first; empty for none. */
   readonly closedWeeks: readonly number[];
-  /** Share of open time that pumps and chambers are in order, 0–1. */
-  readonly availability: number;
+  /** Share of open time that pumps and chambers are in order by month of the plan, 0–1. */
+  readonly availability: readonly number[];
   readonly demand: DemandTerms;
   readonly unsold: UnsoldRule;
 }
@@ -69,9 +60,9 @@ export function monthlyVolumes(terms: VolumeTerms): VolumeMonth[] {
 }
 
 function volumeMonth(terms: VolumeTerms, month: number, stock: number): VolumeMonth {
-  const weeks = openWeeks(terms, month) * terms.availability;
+  const weeks = openWeeks(terms, month) * (terms.availability[month] ?? 0);
   const capacity = (terms.capacity[month] ?? 0) * weeks * terms.saleableYield;
-  const demand = monthlyDemand(terms, month);
+  const demand = monthlyDemand(terms.demand, terms.startMonth, month);
   const outcome = sell(capacity, demand, stock, terms.unsold);
   const used = capacity > 0 ? outcome.made / capacity : 0;
   return { capacity, demand, ...outcome, used, runningWeeks: weeks * used };
@@ -100,25 +91,19 @@ function openWeeks(terms: VolumeTerms, month: number): number {
   return Math.max(0, WEEKS_PER_MONTH - closed);
 }
 
-function monthlyDemand(terms: VolumeTerms, month: number): number | null {
-  const { perMonth, seasonality, growth } = terms.demand;
-  if (perMonth === null) return null;
-  const grown = perMonth * (1 + growth) ** (month / 12);
-  if (seasonality.length === 0) return grown;
-  const mean = seasonality.reduce((sum, weight) => sum + weight, 0) / 12;
-  return (grown * (seasonality[(terms.startMonth + month) % 12] ?? 0)) / mean;
-}
-
 function requireVolumes(terms: VolumeTerms): void {
-  const { horizonMonths, capacity, closedWeeks, demand } = terms;
+  const { horizonMonths, capacity, availability, closedWeeks, demand } = terms;
   if (capacity.length !== horizonMonths) {
     throw new RangeError(`capacity of ${capacity.length} months for a plan of ${horizonMonths}`);
+  }
+  if (availability.length !== horizonMonths) {
+    throw new RangeError(`availability of ${availability.length} months for a plan of ${horizonMonths}`);
   }
   for (const year of [closedWeeks, demand.seasonality]) {
     if (year.length !== 0 && year.length !== 12) throw new RangeError(`a year has 12 months, got ${year.length}`);
   }
   for (const amount of [...capacity, ...closedWeeks, ...demand.seasonality]) requireAmounts({ amount });
-  requireFractions({ saleableYield: terms.saleableYield, availability: terms.availability });
+  for (const share of availability) requireFractions({ saleableYield: terms.saleableYield, availability: share });
   requireDemand(terms);
 }
 

@@ -2,6 +2,7 @@ import { type AssetBook, assetBook } from './capital-assets.ts';
 import { type Cents, toCents } from './cents.ts';
 import { type LoanBook, loanBook } from './loan-book.ts';
 import type { PlanTerms } from './plan-terms.ts';
+import { addSeries } from './series.ts';
 import { type WorkingCapital, workingCapital } from './working-capital.ts';
 
 /** The plan in whole cents, before any statement is made of it. All amounts positive, by month. */
@@ -30,6 +31,11 @@ export function planBooks(terms: PlanTerms): PlanBooks {
     openingCash: toCents(terms.openingCash),
     assets: assetBook(terms.purchases, terms.horizonMonths),
     loans: loanBook(terms.loans, terms.horizonMonths),
-    capital: workingCapital(revenue, variableCosts, terms.workingCapital, terms.before),
+    capital: withStock(workingCapital(revenue, variableCosts, terms.workingCapital, terms.before), terms.stockValue),
   };
+}
+
+/** Goods made and not sold lie in stock beside what the days of stock say; none are there at the start. */
+function withStock(capital: WorkingCapital, stockValue: readonly number[]): WorkingCapital {
+  return { ...capital, inventory: addSeries(capital.inventory, [0, ...stockValue.map(toCents)]) };
 }

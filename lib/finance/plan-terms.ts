@@ -17,6 +17,8 @@ export interface PlanTerms {
   readonly variableCosts: readonly number[];
   /** Costs that run on regardless, by month [money]. */
   readonly fixedCosts: readonly number[];
+  /** What goods made and not sold have cost, at the end of each month [money]; those costs are not in `variableCosts` yet. */
+  readonly stockValue: readonly number[];
   readonly purchases: readonly CapitalPurchase[];
   readonly loans: readonly LoanTerms[];
   readonly tax: TaxTerms;
@@ -33,9 +35,16 @@ export interface PlanTerms {
 
 /** Throws RangeError when a series has another length than the horizon, or holds something other than a number ≥ 0. */
 export function requirePlan(terms: PlanTerms): void {
-  const { horizonMonths, revenue, variableCosts, fixedCosts, ownerPaidIn, ownerDraws } = terms;
+  const { horizonMonths, revenue, variableCosts, fixedCosts, stockValue, ownerPaidIn, ownerDraws } = terms;
   if (!Number.isInteger(horizonMonths) || horizonMonths < 1) throw new RangeError(`horizon of ${horizonMonths} months`);
-  for (const [name, series] of Object.entries({ revenue, variableCosts, fixedCosts, ownerPaidIn, ownerDraws })) {
+  for (const [name, series] of Object.entries({
+    revenue,
+    variableCosts,
+    fixedCosts,
+    stockValue,
+    ownerPaidIn,
+    ownerDraws,
+  })) {
     if (series.length !== horizonMonths) {
       throw new RangeError(`${name} has ${series.length} months, the plan ${horizonMonths}`);
     }

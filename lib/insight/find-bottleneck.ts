@@ -1,7 +1,7 @@
 import { baseValues } from '../inputs/base-values.ts';
 import { scenarioCost } from '../model/scenario-cost.ts';
-import { continuousCurrent } from '../model/scenario-warnings.ts';
 import { shopSpec } from '../model/shop-spec.ts';
+import { supplyNeed } from '../model/supply-need.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
@@ -35,8 +35,7 @@ function contribution(plan: Plan, scenario: Scenario, plant: PlantReport): numbe
 }
 
 function powerUse(plan: Plan, scenario: Scenario): number {
-  const { supplyCurrent, continuousFactor } = baseValues('site', plan.site);
-  return (continuousCurrent(plan, scenario) * continuousFactor) / supplyCurrent;
+  return supplyNeed(plan, scenario).rating / baseValues('site', plan.site).supplyCurrent;
 }
 
 function utilisationOf(plan: Plan, scenario: Scenario, plant: PlantReport, resource: Resource): number | null {

@@ -5,26 +5,27 @@ import { kneeCurve } from '../insight/knee-curve.ts';
 import { evaluateScenario, todayWeek } from '../model/evaluate-scenario.ts';
 import type { ScenarioOutcome } from '../model/scenario-result.ts';
 import type { Plan } from '../plan/plan-types.ts';
+import { simulateShop } from '../plant/simulate-shop.ts';
+import { plantMemory } from '../risk/plant-memory.ts';
+import { type ScenarioRisk, scenarioRisk } from '../risk/scenario-risk.ts';
 
-/** The week of today's shop as it was last worked out: every row of a plan is compared with it. */
-const known: { key: string; week: ReturnType<typeof todayWeek> | null } = { key: '', week: null };
+/** Weeks kept with their pictures: today's, which every row is compared with, and those of stages and of larger markets. */
+const KEPT_WEEKS = 16;
 
-/** What today's week depends on: the first scenario and everything that is not a scenario. */
-function todayKey(plan: Plan): string {
-  return JSON.stringify({ ...plan, scenarios: plan.scenarios.slice(0, 1), batchLog: [] });
-}
+const memory = plantMemory(simulateShop, KEPT_WEEKS, true);
 
 function evaluate(plan: Plan, scenarioId: string): ScenarioOutcome {
-  const key = todayKey(plan);
-  if (key !== known.key || !known.week) {
-    known.week = todayWeek(plan);
-    known.key = key;
-  }
-  return evaluateScenario(plan, scenarioId, known.week);
+  return evaluateScenario(plan, scenarioId, todayWeek(plan, memory.simulate), memory.simulate);
+}
+
+/** What may go wrong with a scenario; null when it cannot be worked out. */
+function risk(plan: Plan, scenarioId: string): ScenarioRisk | null {
+  const outcome = evaluate(plan, scenarioId);
+  return outcome.kind === 'computed' ? scenarioRisk(plan, outcome.result, memory.simulate) : null;
 }
 
 /** What the page may ask of the engine; it runs in a thread of its own so that typing never waits. */
-const api = { evaluateScenario: evaluate, findBottleneck, kneeCurve };
+const api = { evaluateScenario: evaluate, scenarioRisk: risk, findBottleneck, kneeCurve };
 
 export type EngineApi = typeof api;
 

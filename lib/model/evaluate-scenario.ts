@@ -1,88 +1,87 @@
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
-import type { PlantReport } from '../plant/report-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
 import { type Finding, fail, type Result, succeed } from '../result.ts';
-import { horizonMonths, planProjection } from './plan-projection.ts';
-import { plantFinding } from './plant-finding.ts';
-import { scenarioCapital } from './scenario-capital.ts';
-import { type CostAccount, scenarioCost } from './scenario-cost.ts';
+import { horizonMonths } from './horizon-months.ts';
+import { planProjection } from './plan-projection.ts';
+import { pumpsPerYear } from './pump-ownership.ts';
+import { scenarioBreakEven } from './scenario-break-even.ts';
+import { stageCapital } from './scenario-capital.ts';
 import { scenarioEquipment, todayOf } from './scenario-equipment.ts';
 import { scenarioFinance } from './scenario-finance.ts';
-import type { ScenarioFinance, ScenarioOutcome, ScenarioResult } from './scenario-result.ts';
+import type { CapitalLine, ScenarioFinance, ScenarioOutcome, ScenarioResult } from './scenario-result.ts';
+import { type Stage, scenarioStages } from './scenario-stages.ts';
 import { scenarioWarnings } from './scenario-warnings.ts';
-import { shopSpec } from './shop-spec.ts';
+import { type ScenarioWeek, type Simulate, scenarioWeek } from './scenario-week.ts';
+import type { TradePhase } from './trade-phase.ts';
 
-/** What the simulation and the week's accounts say of a scenario, before any month is looked at. */
-export interface ScenarioWeek {
-  readonly plant: PlantReport;
-  readonly account: CostAccount;
+/** The weeks on the way to a scenario: of today, and of each of its stages in order. */
+export interface StageWeeks {
+  readonly today: ScenarioWeek;
+  readonly stages: readonly ScenarioWeek[];
 }
 
-/** Runs a shop's week: `simulateShop`, or something that remembers what it has run. */
-export type Simulate = typeof simulateShop;
-
-/** Simulates a scenario's week and costs it; findings when the shop cannot run like that. */
-export function scenarioWeek(
-  plan: Plan,
-  scenario: Scenario,
-  simulate: Simulate = simulateShop,
-): Result<ScenarioWeek, readonly Finding[]> {
-  const outcome = simulate(shopSpec(plan, scenario));
-  if (!outcome.ok) return fail([plantFinding(plan, scenario, outcome.error)]);
-  return succeed({ plant: outcome.value, account: scenarioCost(plan, scenario, outcome.value) });
-}
-
-function purchaseTooLate(plan: Plan, scenario: Scenario): Finding[] {
+function purchaseTooLate(plan: Plan, stages: readonly Stage[]): Finding[] {
   const horizon = horizonMonths(plan);
-  const place = plan.scenarios.indexOf(scenario);
-  // Today buys nothing, so its month does not matter.
-  if (place === 0 || scenario.purchaseMonth < horizon) return [];
-  return [
-    {
+  return stages
+    .filter((stage) => stage.month >= horizon)
+    .slice(0, 1)
+    .map(({ scenario }) => ({
       severity: 'error',
-      field: `scenarios.${place}.purchaseMonth`,
+      field: `scenarios.${plan.scenarios.indexOf(scenario)}.purchaseMonth`,
       value: `${scenario.purchaseMonth}`,
       problem: `The purchase comes after the ${horizon} months that are looked ahead.`,
       remedy: 'Buy earlier, or look further ahead.',
-    },
-  ];
+    }));
 }
 
-/** What is wrong with today stops every comparison, and is said of today. */
-function todayFailed(findings: readonly Finding[]): Finding[] {
-  return findings.map((finding) => ({
-    ...finding,
-    problem: `In the first scenario, against which all are judged: ${finding.problem}`,
-  }));
+/** A stage that is bought no later than the one it comes after. */
+function outOfOrder(plan: Plan, stages: readonly Stage[]): Finding[] {
+  return stages
+    .filter((stage, k) => k > 0 && stage.month <= (stages[k - 1]?.month ?? 0))
+    .slice(0, 1)
+    .map(({ scenario, before }) => ({
+      severity: 'error',
+      field: `scenarios.${plan.scenarios.indexOf(scenario)}.purchaseMonth`,
+      value: `${scenario.purchaseMonth}`,
+      problem: `"${scenario.name}" comes after "${before.name}", which is bought no earlier.`,
+      remedy: `Buy it later than month ${before.purchaseMonth}, or let it come after another.`,
+    }));
 }
+
+/** What is wrong with another scenario stops this one too, and is said of that one. */
+function failedBefore(findings: readonly Finding[], words: string): Finding[] {
+  return findings.map((finding) => ({ ...finding, problem: `${words}: ${finding.problem}` }));
+}
+
+const OF_TODAY = 'In the first scenario, against which all are judged';
 
 /**
- * What a scenario does to the purse, given the week of today's shop and its own week.
- * @param late months by which the new machines start later than they are paid for, ≥ 0
+ * What a scenario does to the purse, given the weeks on the way to it.
+ * @param late months by which new machines start later than they are paid for, ≥ 0
  */
-export function weeksFinance(
-  plan: Plan,
-  scenario: Scenario,
-  today: ScenarioWeek,
-  own: ScenarioWeek,
-  late = 0,
-): ScenarioFinance {
-  const first = todayOf(plan);
-  const isToday = scenario.id === first.id;
-  const bought = Math.round(scenario.purchaseMonth);
+export function weeksFinance(plan: Plan, scenario: Scenario, weeks: StageWeeks, late = 0): ScenarioFinance {
+  const stages = scenarioStages(plan, scenario);
   // The shop has run as today before the plan begins, so that a purchase in its first month is a change too.
-  const now = { month: -1, plant: today.plant, week: today.account.week };
-  const then = { month: bought + late, plant: own.plant, week: own.account.week };
-  const todayProjection = planProjection(plan, first, [now]);
-  const projection = isToday ? todayProjection : planProjection(plan, scenario, [now, then], bought);
-  return scenarioFinance(plan, todayProjection, projection, isToday);
+  const now: TradePhase = { month: -1, week: weeks.today };
+  const then = stages.map((stage, k) => ({ month: stage.month + late, week: weeks.stages[k] ?? weeks.today }));
+  const today = planProjection(plan, [], [now]);
+  const projection = stages.length === 0 ? today : planProjection(plan, stages, [now, ...then]);
+  return scenarioFinance(plan, stages, today, projection);
 }
 
-function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: ScenarioWeek): ScenarioResult {
-  const capital = scenarioCapital(plan, scenario);
+function capitalLines(plan: Plan, stages: readonly Stage[]): CapitalLine[] {
+  return stages.flatMap((stage) =>
+    stageCapital(plan, stage).lines.map(({ name, amount }) => ({ label: name, amount, month: stage.month })),
+  );
+}
+
+function assemble(plan: Plan, scenario: Scenario, weeks: StageWeeks): ScenarioResult {
+  const capital = capitalLines(plan, scenarioStages(plan, scenario));
   const { chamberCount, pumpCount } = scenarioEquipment(scenario);
+  const own = weeks.stages.at(-1) ?? weeks.today;
   const { shown, ...account } = own.account;
+  const finance = weeksFinance(plan, scenario, weeks);
   return {
     scenarioId: scenario.id,
     name: scenario.name,
@@ -91,16 +90,40 @@ function assemble(plan: Plan, scenario: Scenario, today: ScenarioWeek, own: Scen
     plant: own.plant,
     cost: shown,
     account,
-    capital: capital.lines.map(({ name, amount }) => ({ label: name, amount })),
-    capitalTotal: capital.total,
-    finance: weeksFinance(plan, scenario, today, own),
-    warnings: scenarioWarnings(plan, scenario, own.plant),
+    capital,
+    capitalTotal: capital.reduce((sum, line) => sum + line.amount, 0),
+    finance,
+    breakEven: scenarioBreakEven(own, finance.yearlyDebtService),
+    failures: own.failures,
+    pumpsPerYear: pumpsPerYear(plan, scenario, own),
+    warnings: scenarioWarnings(plan, scenario, own.plant, finance),
   };
 }
 
 /** The week of today's shop, for callers that evaluate many scenarios of one plan and want it worked out once. */
 export function todayWeek(plan: Plan, simulate: Simulate = simulateShop): Result<ScenarioWeek, readonly Finding[]> {
   return scenarioWeek(plan, todayOf(plan), simulate);
+}
+
+/** The weeks on the way to a scenario, or why one of them cannot be. @param today the week of today's shop */
+export function stageWeeks(
+  plan: Plan,
+  scenario: Scenario,
+  today: ReturnType<typeof todayWeek>,
+  simulate: Simulate = simulateShop,
+): Result<StageWeeks, readonly Finding[]> {
+  const isToday = scenario.id === todayOf(plan).id;
+  if (!today.ok) return fail(isToday ? today.error : failedBefore(today.error, OF_TODAY));
+  const stages: ScenarioWeek[] = [];
+  for (const stage of scenarioStages(plan, scenario)) {
+    const week = scenarioWeek(plan, stage.scenario, simulate);
+    if (!week.ok) {
+      const words = `In "${stage.scenario.name}", after which this one comes`;
+      return fail(stage.scenario === scenario ? week.error : failedBefore(week.error, words));
+    }
+    stages.push(week.value);
+  }
+  return succeed({ today: today.value, stages });
 }
 
 /**
@@ -118,13 +141,10 @@ export function evaluateScenario(
 ): ScenarioOutcome {
   const scenario = findById(plan.scenarios, scenarioId, 'scenario');
   const { name } = scenario;
-  const late = purchaseTooLate(plan, scenario);
-  if (late.length > 0) return { kind: 'refused', scenarioId, name, findings: late };
-  const first = todayOf(plan);
-  if (!today.ok) {
-    return { kind: 'refused', scenarioId, name, findings: first === scenario ? today.error : todayFailed(today.error) };
-  }
-  const own = first === scenario ? today : scenarioWeek(plan, scenario, simulate);
-  if (!own.ok) return { kind: 'refused', scenarioId, name, findings: own.error };
-  return { kind: 'computed', result: assemble(plan, scenario, today.value, own.value) };
+  const stages = scenarioStages(plan, scenario);
+  const wrong = [...purchaseTooLate(plan, stages), ...outOfOrder(plan, stages)];
+  if (wrong.length > 0) return { kind: 'refused', scenarioId, name, findings: wrong };
+  const weeks = stageWeeks(plan, scenario, today, simulate);
+  if (!weeks.ok) return { kind: 'refused', scenarioId, name, findings: weeks.error };
+  return { kind: 'computed', result: assemble(plan, scenario, weeks.value) };
 }

@@ -1,102 +1,95 @@
-import { WEEKS_PER_MONTH } from '../cost/month-length.ts';
-import { monthlyVolumes } from '../cost/monthly-volumes.ts';
+import { monthlyVolumes, type UnsoldRule, type VolumeMonth } from '../cost/monthly-volumes.ts';
 import { phasedCapacity } from '../cost/phased-capacity.ts';
-import type { ProductCost, WeeklyCost } from '../cost/weekly-cost.ts';
+import { stockedCosts } from '../cost/stocked-costs.ts';
 import { baseValues } from '../inputs/base-values.ts';
 import { findById } from '../plan/find-by-id.ts';
-import type { Plan } from '../plan/plan-types.ts';
-import { WEEK } from '../plant/crew.ts';
-import type { PlantReport } from '../plant/report-types.ts';
-
-/** A way of running the shop, from a month on. */
-export interface TradePhase {
-  /** 0 is the first month of the plan; below 0 for what runs already. */
-  readonly month: number;
-  readonly plant: PlantReport;
-  readonly week: WeeklyCost;
-}
+import type { Plan, Product } from '../plan/plan-types.ts';
+import { closedWeeksPerMonth, demandTerms, startMonth } from './market.ts';
+import {
+  type BlendedPhase,
+  blendPhase,
+  costPerDryKilogram,
+  dryPerWeek,
+  standingPerMonth,
+  type TradePhase,
+} from './trade-phase.ts';
 
 /** Sales and costs by month [money/month], all positive. */
 export interface MonthlyTrade {
   readonly revenue: readonly number[];
+  /** Running cost of what is sold or thrown away. */
   readonly variableCosts: readonly number[];
   readonly fixedCosts: readonly number[];
+  /** Running cost of what lies in store at the end of each month [money]. */
+  readonly stockValue: readonly number[];
 }
 
-/** New machines begin at this share of what they will give. */
-const RAMP_START = 0.5;
-
 /** The phase that runs in a month. */
-function phaseIn(phases: readonly TradePhase[], month: number): TradePhase {
+function phaseIn(phases: readonly BlendedPhase[], month: number): BlendedPhase {
   const phase = phases.findLast((candidate) => candidate.month <= month);
   if (!phase) throw new RangeError(`no way of running the shop in month ${month}`);
   return phase;
 }
 
-function dryPerWeek(phase: TradePhase, productId: string): number {
-  return phase.plant.products.find((product) => product.productId === productId)?.dryOut ?? 0;
+function byMonth(horizon: number, value: (month: number) => number): number[] {
+  return Array.from({ length: horizon }, (_, month) => value(month));
 }
 
-/** Running cost per kilogram fit for sale [money/kg]; 0 for what a phase does not make. */
-function unitCost(phase: TradePhase, productId: string): number {
-  const cost: ProductCost | undefined = phase.week.products.find((product) => product.productId === productId);
-  return cost?.cost.perSaleableKilogram ?? 0;
+function unsoldRule(product: Product): UnsoldRule {
+  const { unsold, mostKept } = baseValues('product', product);
+  return unsold === 'keep' ? { kind: 'keep', mostKept } : { kind: unsold };
 }
 
-function productTrade(plan: Plan, phases: readonly TradePhase[], productId: string, horizon: number): MonthlyTrade {
-  const product = baseValues('product', findById(plan.products, productId, 'product'));
+function productVolumes(plan: Plan, phases: readonly BlendedPhase[], product: Product, horizon: number): VolumeMonth[] {
   const site = baseValues('site', plan.site);
   const capacity = phasedCapacity(
-    phases.map((phase) => ({ month: phase.month, perWeek: dryPerWeek(phase, productId) })),
-    { months: site.rampMonths, startShare: RAMP_START },
+    phases.map((phase) => ({
+      month: phase.month,
+      perWeek: byMonth(horizon, (month) => dryPerWeek(phase, product.id, month)),
+    })),
+    { months: site.rampMonths, startShare: site.rampStart },
     horizon,
   );
-  const volumes = monthlyVolumes({
+  return monthlyVolumes({
     horizonMonths: horizon,
-    startMonth: 0,
+    startMonth: startMonth(plan),
     capacity,
-    saleableYield: product.saleableYield,
-    closedWeeks: Array.from({ length: 12 }, () => site.closedWeeks / WEEK / 12),
-    availability: site.availability,
-    demand: {
-      perMonth: product.weeklyDemand === null ? null : product.weeklyDemand * WEEKS_PER_MONTH,
-      seasonality: [],
-      growth: product.growth,
-    },
-    unsold: { kind: 'makeToOrder' },
+    saleableYield: baseValues('product', product).saleableYield,
+    closedWeeks: new Array<number>(12).fill(closedWeeksPerMonth(plan)),
+    availability: byMonth(horizon, (month) => site.availability * phaseIn(phases, month).week.failures.availability),
+    demand: demandTerms(product),
+    unsold: unsoldRule(product),
   });
-  return {
-    revenue: volumes.map((month) => month.sold * product.price),
-    variableCosts: volumes.map((volume, month) => volume.made * unitCost(phaseIn(phases, month), productId)),
-    fixedCosts: [],
-  };
 }
 
-/** Cost that runs on whatever is made [money/month]. */
-function standingPerMonth(phase: TradePhase): number {
-  return phase.week.standingCost.week * WEEKS_PER_MONTH;
+function productTrade(plan: Plan, phases: readonly BlendedPhase[], productId: string, horizon: number): MonthlyTrade {
+  const product = findById(plan.products, productId, 'product');
+  const { price, saleableYield } = baseValues('product', product);
+  const volumes = productVolumes(plan, phases, product, horizon);
+  const spent = volumes.map(
+    ({ made }, month) => (made / saleableYield) * costPerDryKilogram(phaseIn(phases, month), productId, month),
+  );
+  const { costs, stockValue } = stockedCosts(volumes, spent);
+  return { revenue: volumes.map((month) => month.sold * price), variableCosts: costs, fixedCosts: [], stockValue };
 }
 
-function addUp(parts: readonly (readonly number[])[], horizon: number): number[] {
-  return Array.from({ length: horizon }, (_, month) => parts.reduce((sum, part) => sum + (part[month] ?? 0), 0));
+function addUp(trades: readonly MonthlyTrade[], line: keyof MonthlyTrade, horizon: number): number[] {
+  return byMonth(horizon, (month) => trades.reduce((sum, trade) => sum + (trade[line][month] ?? 0), 0));
 }
 
 /**
- * Sales, running and standing cost by month: each product sells the smaller of what the machines give (closures,
- * availability and ramp taken off) and what the market takes. Phases are in order of month; the first runs from month 0 or earlier.
+ * Sales, running and standing cost by month: each product sells the smaller of what the machines give (closures, small
+ * stoppages, failing pumps and ramp taken off) and what the market takes. Phases are in order of month; the first runs from
+ * month 0 or earlier.
  */
 export function monthlyTrade(plan: Plan, phases: readonly TradePhase[], horizon: number): MonthlyTrade {
-  const ids = new Set(phases.flatMap((phase) => phase.plant.products.map((product) => product.productId)));
-  const trades = [...ids].map((id) => productTrade(plan, phases, id, horizon));
+  const blends = phases.map((phase) => blendPhase(plan, phase, horizon));
+  const ids = new Set(phases.flatMap(({ week }) => week.plant.products.map((product) => product.productId)));
+  const trades = [...ids].map((id) => productTrade(plan, blends, id, horizon));
   return {
-    revenue: addUp(
-      trades.map((trade) => trade.revenue),
-      horizon,
-    ),
-    variableCosts: addUp(
-      trades.map((trade) => trade.variableCosts),
-      horizon,
-    ),
-    fixedCosts: Array.from({ length: horizon }, (_, month) => standingPerMonth(phaseIn(phases, month))),
+    revenue: addUp(trades, 'revenue', horizon),
+    variableCosts: addUp(trades, 'variableCosts', horizon),
+    fixedCosts: byMonth(horizon, (month) => standingPerMonth(phaseIn(blends, month), month)),
+    stockValue: addUp(trades, 'stockValue', horizon),
   };
 }

@@ -1,11 +1,13 @@
 import { electricityCost } from '../cost/electricity.ts';
 import { type LabourCost, labourCost } from '../cost/labour.ts';
 import { type PumpUpkeepCost, pumpUpkeepCost } from '../cost/pump-upkeep.ts';
+import type { TariffBand } from '../cost/tariff.ts';
 import { type ProductTerms, type WeeklyCost, weeklyCost } from '../cost/weekly-cost.ts';
 import { baseValues } from '../inputs/base-values.ts';
 import { findById } from '../plan/find-by-id.ts';
-import type { Plan, Scenario } from '../plan/plan-types.ts';
+import type { Plan, PriceBand, Scenario } from '../plan/plan-types.ts';
 import type { BatchRecord, GroupWeek, PlantReport, ProductWeek } from '../plant/report-types.ts';
+import { ownerWeek } from './owner-week.ts';
 import type { CostLine, CostPart, ScenarioCost, WeekAccount } from './scenario-result.ts';
 
 const SECONDS_PER_HOUR = 3600;
@@ -87,8 +89,7 @@ function scenarioLabour(plan: Plan, plant: PlantReport): LabourCost {
     wage: crew.wage,
     onCost: crew.onCost,
     guaranteed: crew.guaranteed,
-    // The plan counts the owner's hours apart from the crew's, so they replace none of them.
-    owner: { time: 0, rate: crew.ownerRate },
+    owner: { time: crew.ownerAtChambers, rate: crew.ownerRate },
   });
 }
 
@@ -110,11 +111,6 @@ function costLines(week: WeeklyCost, batches: number, dryOut: number): CostLine[
   }));
 }
 
-function ownerTime(plan: Plan): number {
-  const { ownerHours, ownerRate } = baseValues('crew', plan.crew);
-  return (ownerHours / SECONDS_PER_HOUR) * ownerRate;
-}
-
 function shownCost(plan: Plan, plant: PlantReport, week: WeeklyCost, upkeep: readonly PumpUpkeepCost[]): ScenarioCost {
   const lines = costLines(week, plant.batches, plant.dryOut);
   const spent = lines.reduce((sum, line) => sum + line.perWeek, 0);
@@ -127,10 +123,15 @@ function shownCost(plan: Plan, plant: PlantReport, week: WeeklyCost, upkeep: rea
     salesPerWeek: week.revenue,
     contributionPerWeek: contribution,
     contributionPerBatch: plant.batches > 0 ? contribution / plant.batches : 0,
-    ownerTimePerWeek: ownerTime(plan),
+    ownerTimePerWeek: ownerWeek(plan),
     oilChangesPerWeek: upkeep.reduce((sum, pump) => sum + pump.oilChanges, 0),
     oilLimit: upkeep.some((pump) => pump.changedFor === 'water') ? 'water' : 'hours',
   };
+}
+
+function tariffBand(band: PriceBand): TariffBand {
+  const { start, end, price } = baseValues('priceBand', band);
+  return { days: band.weekdays, startHour: start / SECONDS_PER_HOUR, endHour: end / SECONDS_PER_HOUR, price };
 }
 
 /** What a week of the scenario costs and leaves, from what the simulation found [money/week]. */
@@ -139,10 +140,10 @@ export function scenarioCost(plan: Plan, scenario: Scenario, plant: PlantReport)
   const electricity = electricityCost({
     energy: { ...plant.energy },
     peakPower: plant.peakPower,
-    profile: [],
+    profile: plant.week.power,
     tariff: {
       energyPrice: site.electricityPrice,
-      bands: [],
+      bands: plan.site.priceBands.map(tariffBand),
       demandCharge: site.demandCharge,
       fixedPerMonth: site.electricityFixed,
     },

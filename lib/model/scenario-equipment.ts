@@ -3,9 +3,12 @@ import type { Plan, Scenario } from '../plan/plan-types.ts';
 /** How many of each thing a scenario has, by id. */
 export interface Equipment {
   readonly chambers: ReadonlyMap<string, number>;
+  /** A roughing pump and a spare on the shelf among them. */
   readonly pumps: ReadonlyMap<string, number>;
   readonly hoses: ReadonlyMap<string, number>;
+  readonly freezers: number;
   readonly chamberCount: number;
+  /** Pumps that keep chambers under vacuum. */
   readonly pumpCount: number;
   /** Chambers that hang on a pump together with others. */
   readonly onManifold: number;
@@ -20,23 +23,28 @@ function chambersPerPump(scenario: Scenario, chambers: number): number {
   return scenario.pumpArrangement === 'shared' ? Math.max(1, chambers) : scenario.groupSize;
 }
 
-/** Chambers, pumps (a roughing pump included) and hoses of a scenario. */
+function pumpsOf(scenario: Scenario, pumpCount: number): ReadonlyMap<string, number> {
+  const pumps = new Map<string, number>();
+  add(pumps, scenario.pump, pumpCount + (scenario.sparePump === 'onShelf' ? 1 : 0));
+  if (scenario.startPractice === 'roughing' && scenario.roughingPump !== null) add(pumps, scenario.roughingPump, 1);
+  return pumps;
+}
+
+/** Chambers, pumps, hoses and freezers of a scenario. */
 export function scenarioEquipment(scenario: Scenario): Equipment {
   const chambers = new Map<string, number>();
   for (const entry of scenario.chambers) add(chambers, entry.chamber, entry.count);
   const chamberCount = scenario.chambers.reduce((sum, entry) => sum + entry.count, 0);
   const perPump = chambersPerPump(scenario, chamberCount);
   const pumpCount = Math.ceil(chamberCount / perPump);
-  const pumps = new Map<string, number>();
-  add(pumps, scenario.pump, pumpCount);
-  if (scenario.startPractice === 'roughing' && scenario.roughingPump !== null) add(pumps, scenario.roughingPump, 1);
   const hoses = new Map<string, number>();
   add(hoses, scenario.hose, chamberCount);
   const alone = perPump > 1 && chamberCount % perPump === 1 ? 1 : 0;
   return {
     chambers,
-    pumps,
+    pumps: pumpsOf(scenario, pumpCount),
     hoses,
+    freezers: scenario.freezers,
     chamberCount,
     pumpCount,
     onManifold: perPump > 1 && chamberCount > 1 ? chamberCount - alone : 0,

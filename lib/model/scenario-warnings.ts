@@ -1,60 +1,15 @@
-import { baseValues } from '../inputs/base-values.ts';
-import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { WEEK } from '../plant/crew.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 import type { Finding } from '../result.ts';
-import { scenarioEquipment } from './scenario-equipment.ts';
+import { electricalWarnings } from './electrical-warnings.ts';
+import type { ScenarioFinance } from './scenario-result.ts';
 
 /** Traps fuller than this at the end of a batch deserve a look. */
 const FULL_TRAP = 0.9;
 
 function warning(field: string, value: string, problem: string, remedy: string): Finding {
   return { severity: 'warning', field, value, problem, remedy };
-}
-
-/** Current that can flow for hours on end when everything runs [A]. */
-export function continuousCurrent(plan: Plan, scenario: Scenario): number {
-  const { supplyVoltage } = baseValues('site', plan.site);
-  const { pumps } = scenarioEquipment(scenario);
-  const chambers = scenario.chambers.reduce((sum, entry) => {
-    const { ratedCurrent } = baseValues('chamber', findById(plan.chambers, entry.chamber, 'chamber type'));
-    return sum + entry.count * ratedCurrent;
-  }, 0);
-  const pumping = [...pumps].reduce(
-    (sum, [id, count]) => sum + count * baseValues('pump', findById(plan.pumps, id, 'pump')).power,
-    0,
-  );
-  const freezing = plan.freezer ? baseValues('freezer', plan.freezer).power : 0;
-  return chambers + (pumping + freezing) / supplyVoltage;
-}
-
-/** Currents closer than this share are the same: rounding, not load. */
-const ROUNDING = 1e-9;
-
-/** Two currents in amperes, with as many decimals as it takes to tell them apart. */
-function apart(a: number, b: number): readonly [string, string] {
-  const decimals = [0, 1, 2].find((digits) => a.toFixed(digits) !== b.toFixed(digits)) ?? 3;
-  return [`${a.toFixed(decimals)} A`, `${b.toFixed(decimals)} A`];
-}
-
-/**
- * Continuous load against the supply: each ampere that flows for three hours or more takes up 1.25 A of rating by default.
- * Source: nec-210-20; the factor is an input. A warning only: it is for a licensed electrician to judge.
- */
-function electricalWarning(plan: Plan, scenario: Scenario): Finding[] {
-  const { continuousFactor, supplyCurrent } = baseValues('site', plan.site);
-  const needed = continuousCurrent(plan, scenario) * continuousFactor;
-  if (needed <= supplyCurrent * (1 + ROUNDING)) return [];
-  const [load, rating] = apart(needed, supplyCurrent);
-  return [
-    warning(
-      'site.supplyCurrent',
-      `${supplyCurrent.toFixed(0)} A`,
-      `With everything running, ${load} of supply are needed (continuous load × ${(continuousFactor * 100).toFixed(0)} %), and there are ${rating}.`,
-      'Have a licensed electrician look at the supply before buying; the local code decides.',
-    ),
-  ];
 }
 
 function vapourWarning(plant: PlantReport): Finding[] {
@@ -99,12 +54,48 @@ function freezerWarning(plant: PlantReport): Finding[] {
   ];
 }
 
-/** Things to look at that do not stop the computation. */
-export function scenarioWarnings(plan: Plan, scenario: Scenario, plant: PlantReport): Finding[] {
+function coverWarning({ lowestCover, line, meetsLine }: ScenarioFinance): Finding[] {
+  if (meetsLine !== false || lowestCover === null) return [];
+  const rounded = lowestCover.toFixed(2);
+  // Just below the line it is rounded down, so that it never reads as if it reached it.
+  const shown = rounded === line.toFixed(2) ? (Math.floor(100 * lowestCover) / 100).toFixed(2) : rounded;
   return [
-    ...electricalWarning(plan, scenario),
+    warning(
+      'financing.dscrLine',
+      line.toFixed(2),
+      `In its worst twelve months the shop earns ${shown} times its loan payments; the lender's line is ${line.toFixed(2)}.`,
+      'Borrow less or for longer, buy later or less at once, or ask the lender for months of interest only.',
+    ),
+  ];
+}
+
+function cashWarning(plan: Plan, { lowestCash, statements }: ScenarioFinance): Finding[] {
+  if (lowestCash >= 0) return [];
+  const month = statements.balance.cash.findIndex((held) => held < 0);
+  const missing = `${Math.ceil(0 - lowestCash)} ${plan.site.currency}`;
+  return [
+    warning(
+      'financing.openingCash',
+      `month ${month}`,
+      `Money in the bank runs out in month ${month}; at the worst ${missing} are missing.`,
+      'Put in more of your own money, borrow for it, or buy later.',
+    ),
+  ];
+}
+
+/** Things to look at that do not stop the computation. */
+export function scenarioWarnings(
+  plan: Plan,
+  scenario: Scenario,
+  plant: PlantReport,
+  finance: ScenarioFinance,
+): Finding[] {
+  return [
+    ...electricalWarnings(plan, scenario),
     ...vapourWarning(plant),
     ...trapWarning(plant),
     ...freezerWarning(plant),
+    ...coverWarning(finance),
+    ...cashWarning(plan, finance),
   ];
 }

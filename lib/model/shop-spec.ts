@@ -42,7 +42,7 @@ export function shopSpec(plan: Plan, scenario: Scenario): ShopSpec {
     roughingPump: roughing === null ? null : pumpSpec(findById(plan.pumps, roughing, 'pump')),
     mix: mixShares(plan, scenario),
     crew: crewSpec(plan.crew, findById(plan.crew.patterns, scenario.pattern, 'shift pattern')),
-    freezer: freezerSpec(plan),
+    freezer: freezerSpec(plan, scenario.freezers),
     warmUpWeeks: WARM_UP_WEEKS,
     measuredWeeks: MEASURED_WEEKS,
   };
@@ -211,8 +211,9 @@ function shiftSpecs(shift: ShiftPattern['shifts'][number]): readonly ShiftSpec[]
   return people === 0 ? [] : shift.weekdays.map((weekday) => ({ weekday, start, end, people }));
 }
 
-function freezerSpec(plan: Plan): FreezerSpec | null {
-  if (plan.freezer === null) return null;
+/** All freezers of the shop as one. */
+function freezerSpec(plan: Plan, count: number): FreezerSpec | null {
+  if (plan.freezer === null || count === 0) return null;
   const { temperature, coefficient, capacity, power } = baseValues('freezer', plan.freezer);
-  return { temperature, coefficient, capacity, power };
+  return { temperature, coefficient, capacity: count * capacity, power: count * power };
 }

@@ -1,4 +1,3 @@
-import { baseValues } from '../inputs/base-values.ts';
 import { evaluateScenario, todayWeek } from '../model/evaluate-scenario.ts';
 import type { Payback, ScenarioOutcome, ScenarioResult } from '../model/scenario-result.ts';
 import { checkPlan } from '../plan/check-plan.ts';
@@ -68,18 +67,17 @@ function evaluateDraw(plan: Plan, scenarioIds: readonly string[], { simulate }: 
     return scenarioIds.map(() => ({ kind: 'refused', problem }));
   }
   const today = todayWeek(plan, simulate);
-  return scenarioIds.map((id) => drawOutcome(plan, evaluateScenario(plan, id, today, simulate)));
+  return scenarioIds.map((id) => drawOutcome(evaluateScenario(plan, id, today, simulate)));
 }
 
-function drawOutcome(plan: Plan, outcome: ScenarioOutcome): DrawOutcome {
+function drawOutcome(outcome: ScenarioOutcome): DrawOutcome {
   if (outcome.kind === 'refused') return { kind: 'refused', problem: outcome.findings[0]?.problem ?? '' };
   const { plant, cost, finance } = outcome.result;
-  const { dscrLine } = baseValues('financing', plan.financing);
   return {
     kind: 'computed',
     versusToday: drawReturn(outcome.result),
     lowestCover: finance.lowestCover,
-    missesLine: finance.lowestCover !== null && finance.lowestCover < dscrLine,
+    missesLine: finance.meetsLine === false,
     dryOut: plant.dryOut,
     contribution: cost.contributionPerWeek,
   };

@@ -1,3 +1,4 @@
+import { pow } from '../numeric/portable-math.ts';
 import { machineRepair, type RepairTerms } from './machine-repair.ts';
 
 /**
@@ -14,7 +15,7 @@ export function kOfNReliability(k: number, n: number, reliability: number): numb
   let chance = 0;
   let choose = 1;
   for (let working = 0; working <= n; working += 1) {
-    if (working >= k) chance += choose * reliability ** working * (1 - reliability) ** (n - working);
+    if (working >= k) chance += choose * pow(reliability, working) * pow(1 - reliability, n - working);
     choose = (choose * (n - working)) / (working + 1);
   }
   return Math.min(1, chance);

@@ -1,5 +1,6 @@
+import { type PumpAtWork, type PumpFailureTerms, SECONDS_PER_YEAR } from '../model/pump-failure-terms.ts';
+import { log } from '../numeric/portable-math.ts';
 import { type SeededRandom, seededRandom } from '../numeric/seeded-random.ts';
-import { type PumpAtWork, type PumpFailureTerms, SECONDS_PER_YEAR } from './pump-failure-terms.ts';
 
 /** What happened in one year. */
 export interface FailureYear {
@@ -56,7 +57,7 @@ function openYard(terms: PumpFailureTerms, seed: number): Yard {
 }
 
 function exponential(random: SeededRandom, mean: number): number {
-  return -mean * Math.log(random.uniform());
+  return -mean * log(random.uniform());
 }
 
 function nextFailure(random: SeededRandom, pump: PumpAtWork): number {

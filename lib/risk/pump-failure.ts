@@ -1,15 +1,15 @@
 import { baseValues } from '../inputs/base-values.ts';
+import { type ExpectedFailures, expectedFailures } from '../model/pump-failure-expected.ts';
+import { type FailureChoice, pumpFailureTerms } from '../model/pump-failure-terms.ts';
 import type { ScenarioResult } from '../model/scenario-result.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { percentiles } from './percentile.ts';
-import { type ExpectedFailures, expectedFailures } from './pump-failure-expected.ts';
 import { type FailureYear, simulateFailures } from './pump-failure-simulation.ts';
-import { type FailureGuesses, pumpFailureTerms } from './pump-failure-terms.ts';
 import { standardError } from './standard-error.ts';
 
 /** How long and from which seed years are lived through. */
-export interface FailureRun extends FailureGuesses {
+export interface FailureRun {
   /** Whole number of years, best thousands: one year in twenty has to be met often. */
   readonly years: number;
   readonly seed: number;
@@ -35,18 +35,20 @@ export interface PumpFailureRisk {
 
 /**
  * What failing pumps do to a scenario: the mean year in closed form and the spread of years by simulation. Nothing that
- * is lost is caught up afterwards. The availability that the plan gives for the site counts small stoppages; a
- * planner who has put pump failures into it counts them twice here.
- * Throws RangeError as `pumpFailureTerms` and `simulateFailures` do.
+ * is lost is caught up afterwards. The availability that the plan gives for the site leaves failing pumps out, so that
+ * they count once.
+ * Throws RangeError as `simulateFailures` does.
  * @param result of this scenario
+ * @param choice with or without a spare; what the scenario says itself when not given
  */
 export function pumpFailureRisk(
   plan: Plan,
   scenario: Scenario,
   result: ScenarioResult,
   run: FailureRun,
+  choice?: FailureChoice,
 ): PumpFailureRisk {
-  const terms = pumpFailureTerms(plan, scenario, result, run);
+  const terms = pumpFailureTerms(plan, scenario, result.plant, result.account.week, choice);
   return {
     expected: expectedFailures(terms),
     spread: failureSpread(simulateFailures(terms, run.years, run.seed)),
@@ -80,15 +82,10 @@ export interface SparePump {
 }
 
 /** The scenario with and without a spare pump on the shelf, from the same seed. Throws RangeError as `pumpFailureRisk` does. */
-export function sparePump(
-  plan: Plan,
-  scenario: Scenario,
-  result: ScenarioResult,
-  run: Omit<FailureRun, 'spare'>,
-): SparePump {
+export function sparePump(plan: Plan, scenario: Scenario, result: ScenarioResult, run: FailureRun): SparePump {
   const { price } = baseValues('pump', findById(plan.pumps, scenario.pump, 'pump'));
-  const without = pumpFailureRisk(plan, scenario, result, { ...run, spare: false });
-  const withSpare = pumpFailureRisk(plan, scenario, result, { ...run, spare: true });
+  const without = pumpFailureRisk(plan, scenario, result, run, { spare: false });
+  const withSpare = pumpFailureRisk(plan, scenario, result, run, { spare: true });
   const savedPerYear = without.expected.cost.total - withSpare.expected.cost.total;
   return {
     without,

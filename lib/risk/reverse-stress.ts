@@ -1,6 +1,7 @@
+import type { StageWeeks } from '../model/evaluate-scenario.ts';
 import { brent } from '../numeric/brent.ts';
 import type { Plan } from '../plan/plan-types.ts';
-import { type Plants, stressedFinance } from './stressed-finance.ts';
+import { stressedFinance } from './stressed-finance.ts';
 import { NO_STRESS } from './stressed-plan.ts';
 
 /** How far revenue may fall until debt cover is down to a line. */
@@ -23,11 +24,12 @@ const FINENESS = 1e-9;
  * Fall of revenue, all prices alike and from the first month, at which the lowest debt cover of any twelve months is down
  * to a line [–]: costs, sales in kilograms and the loan stay. Found by root search; cover falls with revenue throughout.
  * Throws RangeError as `stressedFinance` does.
+ * @param weeks of the plan as it is, see `stageWeeks`
  * @param line 1, where earnings just pay the lenders, or the lender's own line [–]
  */
-export function reverseStress(plan: Plan, scenarioId: string, plants: Plants, line: number): ReverseStress {
+export function reverseStress(plan: Plan, scenarioId: string, weeks: StageWeeks, line: number): ReverseStress {
   const coverAt = (revenueFall: number) =>
-    stressedFinance(plan, scenarioId, plants, { ...NO_STRESS, revenueFall }).lowestCover;
+    stressedFinance(plan, scenarioId, weeks, { ...NO_STRESS, revenueFall }).lowestCover;
   const asPlanned = coverAt(0);
   const withoutRevenue = coverAt(1);
   if (asPlanned === null || withoutRevenue === null) return { kind: 'noDebt' };

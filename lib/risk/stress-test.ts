@@ -1,6 +1,8 @@
+import { baseValues } from '../inputs/base-values.ts';
+import type { StageWeeks } from '../model/evaluate-scenario.ts';
 import type { Payback, ScenarioFinance } from '../model/scenario-result.ts';
 import type { Plan } from '../plan/plan-types.ts';
-import { type Plants, stressedFinance } from './stressed-finance.ts';
+import { stressedFinance } from './stressed-finance.ts';
 import { NO_STRESS, type Stress } from './stressed-plan.ts';
 
 export type StressId = 'asPlanned' | 'revenue' | 'costs' | 'rate' | 'late' | 'customer' | 'all';
@@ -15,6 +17,10 @@ export interface StressCase {
 export interface StressOutcome extends StressCase {
   /** Lowest debt cover of any twelve months running [–]; null without debt service. */
   readonly lowestCover: number | null;
+  /** Whether that reaches the lender's line; null without debt service. */
+  readonly meetsLine: boolean | null;
+  /** Least money in the bank at the end of any month [money]. */
+  readonly lowestCash: number;
   /** Against today under the same stress, before financing [money]; null for today itself. */
   readonly netPresentValue: number | null;
   readonly payback: Payback | null;
@@ -23,14 +29,11 @@ export interface StressOutcome extends StressCase {
 /** Stresses that lenders ask of small borrowers; Source: common-practice. */
 const CUSTOMARY = { revenueFall: 0.2, costRise: 0.1, rateRise: 0.03, monthsLate: 6 } as const;
 
-/** A guess, to be replaced by the share of the shop's own biggest customer. */
-const BIGGEST_CUSTOMER = 0.25;
-
 /**
  * The customary stresses, the plan as it is first and all together last. Revenue falls by price, at full cost.
- * @param biggestCustomer share of sales that the biggest customer takes [–], 0–1
  */
-export function stressCases(biggestCustomer = BIGGEST_CUSTOMER): readonly StressCase[] {
+export function stressCases(plan: Plan): readonly StressCase[] {
+  const { biggestCustomer } = baseValues('financing', plan.financing);
   const all: Stress = { ...CUSTOMARY, customerLost: biggestCustomer };
   const only = (id: StressId, key: keyof Stress): StressCase => ({ id, stress: { ...NO_STRESS, [key]: all[key] } });
   return [
@@ -46,24 +49,21 @@ export function stressCases(biggestCustomer = BIGGEST_CUSTOMER): readonly Stress
 
 /**
  * What the customary stresses leave of a scenario. Throws RangeError as `stressedFinance` does.
- * @param plants as simulated for today and for the scenario
+ * @param weeks of the plan as it is, see `stageWeeks`
  */
-export function stressTest(
-  plan: Plan,
-  scenarioId: string,
-  plants: Plants,
-  biggestCustomer = BIGGEST_CUSTOMER,
-): StressOutcome[] {
-  return stressCases(biggestCustomer).map(({ id, stress }) => ({
+export function stressTest(plan: Plan, scenarioId: string, weeks: StageWeeks): StressOutcome[] {
+  return stressCases(plan).map(({ id, stress }) => ({
     id,
     stress,
-    ...measures(stressedFinance(plan, scenarioId, plants, stress)),
+    ...measures(stressedFinance(plan, scenarioId, weeks, stress)),
   }));
 }
 
-function measures({ lowestCover, versusToday }: ScenarioFinance) {
+function measures({ lowestCover, meetsLine, lowestCash, versusToday }: ScenarioFinance) {
   return {
     lowestCover,
+    meetsLine,
+    lowestCash,
     netPresentValue: versusToday?.netPresentValue ?? null,
     payback: versusToday?.payback ?? null,
   };

@@ -1,40 +1,47 @@
-import { type ScenarioWeek, weeksFinance } from '../model/evaluate-scenario.ts';
-import { scenarioCost } from '../model/scenario-cost.ts';
+import { type StageWeeks, weeksFinance } from '../model/evaluate-scenario.ts';
 import { todayOf } from '../model/scenario-equipment.ts';
 import type { ScenarioFinance } from '../model/scenario-result.ts';
+import { scenarioStages } from '../model/scenario-stages.ts';
+import { accountWeek, type ScenarioWeek } from '../model/scenario-week.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 import { type Stress, stressedPlan } from './stressed-plan.ts';
 
-/** What the simulation found of the plan as it is: stress changes money, not machines. */
-export interface Plants {
-  readonly today: PlantReport;
-  readonly own: PlantReport;
-}
-
 /**
- * The money of a scenario when things go wrong, the simulated weeks kept as they are. Today goes wrong alike, but for
- * the delay, so that the return is that of the purchase. A customer that is lost takes a share of what was sold, of
- * every product and in every month; others who were kept waiting do not step in. Late machines are paid for, and their
- * loan is paid off, as planned; until they start, the shop sells and costs what it does today.
+ * The money of a scenario when things go wrong, the simulated weeks kept as they are: stress changes money, not machines.
+ * Today goes wrong alike, but for the delay, so that the return is that of the purchase. A customer that is lost takes a
+ * share of what was sold, of every product and in every month; others who were kept waiting do not step in. Late machines
+ * are paid for, and their loan is paid off, as planned; until they start, the shop sells and costs what it did before.
  * Throws RangeError when the plan has no such scenario, or on a share outside 0–1 or a delay that is not whole.
+ * @param weeks of the plan as it is, see `stageWeeks`
  */
-export function stressedFinance(plan: Plan, scenarioId: string, plants: Plants, stress: Stress): ScenarioFinance {
+export function stressedFinance(plan: Plan, scenarioId: string, weeks: StageWeeks, stress: Stress): ScenarioFinance {
   requireStress(stress);
   const changed = stressedPlan(plan, stress);
   const scenario = findById(changed.scenarios, scenarioId, 'scenario');
   const kept = 1 - stress.customerLost;
-  const today = weekOf(changed, todayOf(changed), plants.today, kept);
-  const own = weekOf(changed, scenario, plants.own, kept);
-  return weeksFinance(changed, scenario, today, own, stress.monthsLate);
+  const today = weekOf(changed, todayOf(changed), weeks.today, kept);
+  const stages = scenarioStages(changed, scenario).flatMap((stage, k) => {
+    const week = weeks.stages[k];
+    return week ? [weekOf(changed, stage.scenario, week, kept)] : [];
+  });
+  return weeksFinance(changed, scenario, { today, stages }, stress.monthsLate);
 }
 
 /** Costs are those of the whole week, so that a kilogram costs what it did; then less is made. */
-function weekOf(plan: Plan, scenario: Scenario, plant: PlantReport, kept: number): ScenarioWeek {
-  const account = scenarioCost(plan, scenario, plant);
-  const products = plant.products.map((product) => ({ ...product, dryOut: product.dryOut * kept }));
-  return { plant: { ...plant, products }, account };
+function weekOf(plan: Plan, scenario: Scenario, week: ScenarioWeek, kept: number): ScenarioWeek {
+  const costed = accountWeek(plan, scenario, week.plant, week.larger?.plant ?? null);
+  const { larger } = costed;
+  return {
+    ...costed,
+    plant: lessMade(costed.plant, kept),
+    larger: larger && { ...larger, plant: lessMade(larger.plant, kept) },
+  };
+}
+
+function lessMade(plant: PlantReport, kept: number): PlantReport {
+  return { ...plant, products: plant.products.map((product) => ({ ...product, dryOut: product.dryOut * kept })) };
 }
 
 function requireStress({ revenueFall, costRise, rateRise, monthsLate, customerLost }: Stress): void {

@@ -5,10 +5,10 @@ import { succeed } from '../result.ts';
 import { type ChoiceWord, type EntryColumn, findChoice } from './entry-column.ts';
 
 /** The keys of a scenario that hold one of a few words. */
-type ChoiceKey = 'pumpArrangement' | 'startPractice' | 'startPattern';
+type ChoiceKey = 'pumpArrangement' | 'startPractice' | 'startPattern' | 'sparePump';
 
-/** The keys of a scenario that name something in the plan's catalogue. */
-type ReferenceKey = 'pump' | 'hose' | 'pattern' | 'roughingPump';
+/** The keys of a scenario that name something in the plan. */
+type ReferenceKey = 'pump' | 'hose' | 'pattern' | 'roughingPump' | 'after';
 
 interface Look {
   readonly width: number;

@@ -1,5 +1,5 @@
 import type { Plan, Scenario } from '../plan/plan-types.ts';
-import { succeed } from '../result.ts';
+import { fail, succeed } from '../result.ts';
 import { choiceColumn, referenceColumn } from './choice-column.ts';
 import type { EntryColumn } from './entry-column.ts';
 import type { ShownAs } from './format-quantity.ts';
@@ -77,6 +77,27 @@ function patternColumn(plan: Plan): EntryColumn {
   });
 }
 
+/** Which scenario runs until this one is bought: a purchase in stages. */
+function afterColumn(plan: Plan): EntryColumn {
+  const column = referenceColumn(plan.scenarios.slice(1), {
+    key: 'after',
+    label: 'Comes after',
+    meaning: 'The scenario that runs until this one is bought; what that one has need not be bought again.',
+    width: 136,
+    isHeadline: false,
+    none: 'today',
+    isIdle: (scenario) => scenario.id === plan.scenarios[0]?.id,
+  });
+  return {
+    ...column,
+    edit: (scenario, text) => {
+      const edited = column.edit(scenario, text);
+      if (!edited.ok || edited.value.after !== scenario.id) return edited;
+      return fail({ problem: 'A scenario cannot come after itself.', remedy: 'Choose another one, or today.' });
+    },
+  };
+}
+
 /** How the plan wants its figures shown. */
 export function shownAs(plan: Plan): ShownAs {
   return { system: plan.site.unitSystem, currency: plan.site.currency };
@@ -100,6 +121,9 @@ export function entryColumns(plan: Plan): readonly EntryColumn[] {
     startPracticeColumn(plan),
     roughingColumn(plan),
     choiceColumn('startPattern', { width: 124, isHeadline: false }),
+    choiceColumn('sparePump', { width: 108, isHeadline: false }),
+    numberColumn({ key: 'freezers', width: 84, isHeadline: false, isIdle: () => plan.freezer === null }, shown),
+    afterColumn(plan),
     numberColumn({ key: 'purchaseMonth', width: 92, isHeadline: false, isIdle: () => false }, shown),
     extraCapitalColumn(shown),
   ];

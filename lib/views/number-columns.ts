@@ -28,7 +28,7 @@ function plainFigure(value: number): string {
 }
 
 interface NumberLook {
-  readonly key: 'groupSize' | 'purchaseMonth';
+  readonly key: 'groupSize' | 'purchaseMonth' | 'freezers';
   readonly width: number;
   readonly isHeadline: boolean;
   readonly isIdle: (scenario: Scenario) => boolean;

@@ -1,13 +1,14 @@
 import type { Plan, Scenario } from '../plan/plan-types.ts';
+import { scenarioChain } from '../plan/scenario-chain.ts';
 
-/** The part of a scenario that its figures hang on: everything but what it is called. */
-function substance({ id: _id, name: _name, note: _note, ...rest }: Scenario): unknown {
+/** The part of a scenario that its figures hang on: everything but what it is called and which one it comes after. */
+function substance({ id: _id, name: _name, note: _note, after: _after, ...rest }: Scenario): unknown {
   return rest;
 }
 
 /**
  * Text that is equal for equal inputs: two scenarios with the same key have the same figures, whatever their names.
- * Every return is judged against today, so today is part of every key.
+ * Every return is judged against today, so today is part of every key, and so is each scenario that is bought on the way.
  */
 export function scenarioKey(plan: Plan, scenario: Scenario): string {
   const { name: _name, scenarios, batchLog: _log, site, ...catalogue } = plan;
@@ -19,5 +20,6 @@ export function scenarioKey(plan: Plan, scenario: Scenario): string {
     isToday: scenario.id === today?.id,
     today: today ? substance(today) : null,
     scenario: substance(scenario),
+    before: scenarioChain(plan, scenario).slice(0, -1).map(substance),
   });
 }

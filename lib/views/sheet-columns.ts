@@ -11,6 +11,8 @@ export const GROUP_LABELS: Readonly<Record<SheetGroup, string>> = {
   cost: 'Cost',
   capital: 'Capital',
   return: 'Return',
+  lender: 'Loans and lender',
+  risk: 'Failing pumps',
   bottleneck: 'Bottleneck',
 };
 
@@ -23,6 +25,7 @@ const HEADLINES: ReadonlySet<string> = new Set([
   'capital',
   'payback',
   'dscr',
+  'failures.cost',
 ]);
 
 /** What the sheet needs to know of a column to draw it, whatever stands in it. */

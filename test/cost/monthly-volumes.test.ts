@@ -12,7 +12,7 @@ const even: VolumeTerms = {
   capacity: flat(12, 10),
   saleableYield: 0.9,
   closedWeeks: [],
-  availability: 0.95,
+  availability: flat(12, 0.95),
   demand: { perMonth: null, seasonality: [], growth: 0 },
   unsold: { kind: 'makeToOrder' },
 };
@@ -56,7 +56,7 @@ describe('monthlyVolumes', () => {
   it('follows season, growth and the month the plan starts in', () => {
     const seasonality = [3, ...flat(11, 1)];
     const demand = { perMonth: 14, seasonality, growth: 0.21 };
-    const months = monthlyVolumes({ ...even, horizonMonths: 25, capacity: flat(25, 1e6), startMonth: 11, demand });
+    const months = monthlyVolumes({ ...even, horizonMonths: 25, availability: flat(25, 1), capacity: flat(25, 1e6), startMonth: 11, demand });
     expect(months[0]?.demand).toBeCloseTo(12, 9);
     expect(months[1]?.demand).toBeCloseTo(36 * 1.21 ** (1 / 12), 9);
     expect(months[24]?.demand).toBeCloseTo(12 * 1.21 ** 2, 9);
@@ -99,7 +99,7 @@ describe('monthlyVolumes', () => {
   it('refuses lengths and shares that do not fit', () => {
     expect(() => monthlyVolumes({ ...even, capacity: [1] })).toThrow(RangeError);
     expect(() => monthlyVolumes({ ...even, closedWeeks: [1] })).toThrow(RangeError);
-    expect(() => monthlyVolumes({ ...even, availability: 1.1 })).toThrow(RangeError);
+    expect(() => monthlyVolumes({ ...even, availability: flat(12, 1.1) })).toThrow(RangeError);
     expect(() => monthlyVolumes({ ...even, startMonth: 12 })).toThrow(RangeError);
     const demand = { perMonth: 1, seasonality: flat(12, 0), growth: 0 };
     expect(() => monthlyVolumes({ ...even, demand })).toThrow(RangeError);
@@ -109,8 +109,8 @@ describe('monthlyVolumes', () => {
 
 describe('phasedCapacity', () => {
   const phases = [
-    { month: 0, perWeek: 10 },
-    { month: 4, perWeek: 30 },
+    { month: 0, perWeek: flat(12, 10) },
+    { month: 4, perWeek: flat(12, 30) },
   ];
 
   it('ramps only what is new', () => {
@@ -122,19 +122,19 @@ describe('phasedCapacity', () => {
   it('rises at once without a ramp and falls at once with one', () => {
     expect(phasedCapacity(phases, { months: 0, startShare: 0 }, 5)).toEqual([10, 10, 10, 10, 30]);
     const falling = [
-      { month: 0, perWeek: 10 },
-      { month: 1, perWeek: 4 },
+      { month: 0, perWeek: flat(12, 10) },
+      { month: 1, perWeek: flat(12, 4) },
     ];
     expect(phasedCapacity(falling, { months: 6, startShare: 0 }, 3)).toEqual([10, 4, 4]);
   });
 
   it('lets ramps overlap', () => {
-    const three = [...phases, { month: 5, perWeek: 40 }];
+    const three = [...phases, { month: 5, perWeek: flat(12, 40) }];
     expect(phasedCapacity(three, { months: 2, startShare: 0 }, 8)).toEqual([10, 10, 10, 10, 10, 20, 35, 40]);
   });
 
   it('is nothing before the first phase, and refuses phases out of order', () => {
-    expect(phasedCapacity([{ month: 2, perWeek: 5 }], { months: 0, startShare: 1 }, 3)).toEqual([0, 0, 5]);
+    expect(phasedCapacity([{ month: 2, perWeek: flat(12, 5) }], { months: 0, startShare: 1 }, 3)).toEqual([0, 0, 5]);
     expect(() => phasedCapacity([...phases].reverse(), { months: 0, startShare: 0 }, 3)).toThrow(RangeError);
     expect(() => phasedCapacity(phases, { months: 2, startShare: 2 }, 3)).toThrow(RangeError);
   });

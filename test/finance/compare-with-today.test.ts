@@ -13,6 +13,7 @@ const today: PlanTerms = {
   revenue: months(8000),
   variableCosts: months(3000),
   fixedCosts: months(3000),
+  stockValue: months(0),
   purchases: [],
   loans: [],
   tax: { rate: 0, lossOffsetShare: 1, paidEveryMonths: 12 },
@@ -123,7 +124,7 @@ describe('compareWithToday', () => {
   it('refuses to compare different horizons', () => {
     const short = { ...today, horizonMonths: 12 };
     const cut = Object.fromEntries(
-      (['revenue', 'variableCosts', 'fixedCosts', 'ownerPaidIn', 'ownerDraws'] as const).map((name) => [
+      (['revenue', 'variableCosts', 'fixedCosts', 'stockValue', 'ownerPaidIn', 'ownerDraws'] as const).map((name) => [
         name,
         today[name].slice(0, 12),
       ]),

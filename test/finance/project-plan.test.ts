@@ -13,6 +13,7 @@ const quietShop: PlanTerms = {
   revenue: months(24, 10000),
   variableCosts: months(24, 4000),
   fixedCosts: months(24, 3000),
+  stockValue: months(24, 0),
   purchases: [],
   loans: [],
   tax: { rate: 0.3, lossOffsetShare: 1, paidEveryMonths: 12 },
@@ -32,6 +33,7 @@ const anyPlan: fc.Arbitrary<PlanTerms> = fc.record({
   revenue: series(3e6),
   variableCosts: series(2e6),
   fixedCosts: series(1e6),
+  stockValue: series(1e5),
   purchases: fc.array(
     fc.record({
       name: fc.constant('Thing'),
@@ -50,15 +52,18 @@ const anyPlan: fc.Arbitrary<PlanTerms> = fc.record({
     { maxLength: 4 },
   ),
   loans: fc.array(
-    fc.record({
-      principal: cents(1e7),
-      annualRate: fc.double({ min: 0, max: 0.25, noNaN: true }),
-      termMonths: fc.integer({ min: 20, max: 120 }),
-      graceMonths: fc.integer({ min: 0, max: 6 }),
-      interestOnlyMonths: fc.integer({ min: 0, max: 6 }),
-      fee: cents(1e5),
-      drawMonth: fc.integer({ min: -30, max: 39 }),
-    }),
+    fc
+      .record({
+        principal: cents(1e7),
+        annualRate: fc.double({ min: 0, max: 0.25, noNaN: true }),
+        termMonths: fc.integer({ min: 20, max: 120 }),
+        graceMonths: fc.integer({ min: 0, max: 6 }),
+        interestOnlyMonths: fc.integer({ min: 0, max: 6 }),
+        fee: cents(1e5),
+        drawMonth: fc.integer({ min: -30, max: 39 }),
+        isRunning: fc.boolean(),
+      })
+      .map((loan) => (loan.isRunning ? { ...loan, drawMonth: 0 } : loan)),
     { maxLength: 3 },
   ),
   tax: fc.record({

@@ -9,14 +9,30 @@ export function planWith(edit: (document: Loose) => void): Plan {
   return checked.value;
 }
 
-/** Strawberries alone, a market that takes them all, no growth, no freezer, a low rent: a plan that is worked out in a moment. */
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/**
+ * Strawberries alone, a market that takes them all, no growth or season, no freezer, one price of current, a low rent, paid at
+ * once, no debt today, machines new, pumps that never fail: a plan that is worked out in a moment and much of it by hand.
+ */
 function makeSmall(document: Loose): void {
   const [fruit] = document.products;
   fruit.weeklyDemand = null;
   fruit.growth.value = 0;
   document.products = [fruit];
+  document.batchLog = [];
   document.freezer = null;
+  for (const month of MONTHS) fruit[`season${month}`] = 100;
   document.site.rentAndFixed.value = 300;
+  document.site.priceBands = [];
+  document.financing.loans.splice(1);
+  document.financing.openingCash.value = 0;
+  document.financing.receivableDays.value = 0;
+  document.financing.payableDays.value = 0;
+  document.financing.stockDays.value = 45;
+  document.chambers[0].age.value = 0;
+  document.pumps[0].age.value = 0;
+  for (const pump of document.pumps) pump.failuresPerYear = { value: 0, unit: '1/year', origin: 'guess' };
   const mix = [{ product: fruit.id, share: 100 }];
   const [today, expansion] = document.scenarios;
   document.scenarios = [

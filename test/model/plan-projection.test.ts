@@ -1,13 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { compareWithToday } from '../../lib/finance/compare-with-today.ts';
 import type { Projection } from '../../lib/finance/project-plan.ts';
-import { scenarioWeek } from '../../lib/model/evaluate-scenario.ts';
-import { monthlyTrade, type TradePhase } from '../../lib/model/monthly-trade.ts';
+import { monthlyTrade } from '../../lib/model/monthly-trade.ts';
 import { planProjection } from '../../lib/model/plan-projection.ts';
+import { scenarioStages } from '../../lib/model/scenario-stages.ts';
+import { scenarioWeek } from '../../lib/model/scenario-week.ts';
+import type { TradePhase } from '../../lib/model/trade-phase.ts';
 import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
 import { smallPlan } from './edited-plan.ts';
 
-const TERMS = { discountRate: 0.12, financeRate: 0.105, reinvestRate: 0.12 };
+const TERMS = { discountRate: 0.12, financeRate: 0.105, reinvestRate: 0.04 };
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
@@ -20,13 +22,14 @@ interface Projected {
 function phaseOf(plan: Plan, scenario: Scenario, month: number): TradePhase {
   const week = scenarioWeek(plan, scenario);
   if (!week.ok) throw new Error(JSON.stringify(week.error));
-  return { month, plant: week.value.plant, week: week.value.account.week };
+  return { month, week: week.value };
 }
 
 function projected(plan: Plan): Projected {
   const [today, two] = plan.scenarios as [Scenario, Scenario];
   const phases = [phaseOf(plan, today, -1), phaseOf(plan, two, two.purchaseMonth)] as const;
-  return { today: planProjection(plan, today, [phases[0]]), two: planProjection(plan, two, [...phases]), phases };
+  const stages = scenarioStages(plan, two);
+  return { today: planProjection(plan, [], [phases[0]]), two: planProjection(plan, stages, [...phases]), phases };
 }
 
 /** Purchases at 31,328, four fifths of it lent at 10.5 % over 84 months of which the first three pay interest only. */
@@ -60,7 +63,22 @@ describe('planProjection', () => {
     expect(loansDrawn[2]).toBe(Math.round(0.8 * 3132800));
     // The owner pays the rest and the fee of 2 % on the loan.
     expect(ownerPaidIn[2]).toBe(Math.round(0.2 * 3132800 + 0.02 * 0.8 * 3132800));
-    expect(sum(PROJECTED.today.cash.purchases)).toBe(0);
+  });
+
+  it('replaces what the shop has today when its life ends, and has it on the books at what is not written off yet', () => {
+    const { today } = PROJECTED;
+    // A chamber of 21,500 + 900 for ten years and a pump of 900 for four, both bought a month ago, over seven years of tax.
+    const bought = today.cash.purchases.flatMap((amount, month) => (amount === 0 ? [] : [[month, amount]]));
+    expect(bought).toEqual([[47, -90000]]);
+    expect(today.balance.equipment[0]).toBe(
+      2240000 - Math.round((2240000 - 322500) / 84) + 90000 - Math.round(90000 / 84),
+    );
+  });
+
+  it('takes off the books what a scenario has no use for, and replaces it no more', () => {
+    const { two } = PROJECTED;
+    expect(two.income.disposalGain[2]).toBe(-(90000 - Math.round((3 * 90000) / 84)));
+    expect(two.cash.purchases[47]).toBe(0);
   });
 
   it('covers debt as worked out by hand from earnings and the annuity of the loan', () => {
@@ -69,8 +87,8 @@ describe('planProjection', () => {
     const lent = 0.8 * 31328;
     const level = (lent * rate) / (1 - (1 + rate) ** -81);
     const due = Array.from({ length: 84 }, (_, month) => {
-      if (month < 2) return 310;
-      return 310 + (month < 5 ? lent * rate : level);
+      if (month < 2) return 0;
+      return month < 5 ? lent * rate : level;
     });
     const ratio = (from: number) => {
       const earned = [trade.revenue, trade.variableCosts, trade.fixedCosts].map((series) =>
@@ -94,18 +112,19 @@ describe('planProjection', () => {
     expect(sum(afterFinancing.flows)).toBeCloseTo(own(two) - own(today), 6);
   });
 
-  it('replaces a pump when its useful life ends, sells nothing for it, and sells what is left at its worn price', () => {
+  it('replaces a pump when its useful life ends, sells the old one, and sells what is left at its worn price', () => {
     const plan = smallPlan((document) => {
       document.pumps[1].usefulLife = { value: 4, unit: 'year', origin: 'guess' };
     });
     const { two } = projected(plan);
-    // The pump of 3,400 bought in month 2 lasts 48 months; the tax office spreads it over seven years all the same.
+    // The pump of 3,400 bought in month 2 lasts 48 months and then fetches a tenth; the tax office spreads it over seven years.
     expect(two.cash.purchases[50]).toBe(-340000);
-    expect(two.income.disposalGain[50]).toBe(-(340000 - Math.round((340000 * 48) / 84)));
-    // A chamber lasts ten years and then fetches 15 % of its price, the second pump four years; works fetch nothing.
-    const chamber = 22400 - (22400 - 0.15 * 21500) * (82 / 120);
-    const pump = 3400 * (1 - 34 / 48);
-    expect(two.terminal.equipment / 100).toBeCloseTo(chamber + pump, 1);
+    expect(two.cash.disposals[50]).toBe(34000);
+    expect(two.income.disposalGain[50]).toBe(34000 - (340000 - Math.round(((340000 - 34000) * 48) / 84)));
+    // Chambers last ten years and then fetch 15 % of their price, one bought a month before the plan; works fetch nothing.
+    const worn = (months: number) => 22400 - (22400 - 0.15 * 21500) * (months / 120);
+    const pump = 3400 - 0.9 * 3400 * (34 / 48);
+    expect(two.terminal.equipment / 100).toBeCloseTo(worn(82) + worn(85) + pump, 1);
   });
 
   it('receives what is given for old equipment, taxed as a gain', () => {
@@ -113,8 +132,9 @@ describe('planProjection', () => {
       document.scenarios[1].extraCapital = { value: -6000, unit: 'money', origin: 'quoted' };
     });
     const { two } = projected(plan);
+    const lost = PROJECTED.two.income.disposalGain[2] ?? 0;
     expect(two.cash.disposals[2]).toBe(600000);
-    expect(two.income.disposalGain[2]).toBe(600000);
+    expect(two.income.disposalGain[2]).toBe(600000 + lost);
     expect((two.cash.purchases[2] ?? 0) + (two.cash.disposals[2] ?? 0)).toBe(-(3132800 - 600000));
     expect(two.cash.loansDrawn[2]).toBe(Math.round(0.8 * (3132800 - 600000)));
   });

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { purchaseItems, scenarioCapital } from '../../lib/model/scenario-capital.ts';
+import { purchaseItems, stageCapital } from '../../lib/model/scenario-capital.ts';
+import { todayOf } from '../../lib/model/scenario-equipment.ts';
+import { scenarioStages } from '../../lib/model/scenario-stages.ts';
 import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
 import type { Scenario } from '../../lib/plan/plan-types.ts';
 
@@ -11,11 +13,19 @@ function scenario(id: string, change: Partial<Scenario> = {}): Scenario {
   return { ...found, ...change };
 }
 
-function linesOf(chosen: Scenario): (readonly [string, number])[] {
-  return scenarioCapital(DEMO_PLAN, chosen).lines.map((line) => [line.name, Math.round(100 * line.amount) / 100]);
+/** The stage from today to a scenario. */
+function fromToday(chosen: Scenario) {
+  return { before: todayOf(DEMO_PLAN), scenario: chosen };
 }
 
-describe('scenarioCapital', () => {
+function linesOf(chosen: Scenario): (readonly [string, number])[] {
+  return stageCapital(DEMO_PLAN, fromToday(chosen)).lines.map((line) => [
+    line.name,
+    Math.round(100 * line.amount) / 100,
+  ]);
+}
+
+describe('stageCapital', () => {
   it('lists what three chambers on one good pump need beyond two with small pumps', () => {
     expect(linesOf(scenario('three-shared'))).toEqual([
       ['Mid-size chamber', 21500 + 900],
@@ -35,11 +45,7 @@ describe('scenarioCapital', () => {
   });
 
   it('is nothing for today, whatever stands in its entries', () => {
-    expect(scenarioCapital(DEMO_PLAN, scenario('today', { extraCapital: money(5000) }))).toEqual({
-      lines: [],
-      total: 0,
-    });
-    expect(purchaseItems(DEMO_PLAN, scenario('today'))).toEqual([]);
+    expect(scenarioStages(DEMO_PLAN, scenario('today', { extraCapital: money(5000) }))).toEqual([]);
   });
 
   it('needs neither delivery nor contingency where nothing is bought', () => {
@@ -49,10 +55,10 @@ describe('scenarioCapital', () => {
   it('counts other capital as one more thing, and a negative one as old equipment given in', () => {
     const more = new Map(linesOf(scenario('three-shared', { extraCapital: money(2000) })));
     expect(more.get('Other')).toBe(2000);
-    const less = scenarioCapital(DEMO_PLAN, scenario('three-shared', { extraCapital: money(-2000) }));
+    const less = stageCapital(DEMO_PLAN, fromToday(scenario('three-shared', { extraCapital: money(-2000) })));
     expect(less.lines.at(-1)).toEqual({ name: 'Old equipment given in', group: 'tradeIn', amount: -2000 });
     // A trade-in lowers what has to be found, and is no reason to lay less by.
-    expect(less.total).toBe(scenarioCapital(DEMO_PLAN, scenario('three-shared')).total - 2000);
+    expect(less.total).toBe(stageCapital(DEMO_PLAN, fromToday(scenario('three-shared'))).total - 2000);
   });
 
   it('buys the pump a scenario with other pumps needs even when it has fewer of them', () => {
@@ -67,8 +73,23 @@ describe('scenarioCapital', () => {
   });
 
   it('sells a thing at the end of its life for a share of its price', () => {
-    const [chamber, pump] = purchaseItems(DEMO_PLAN, scenario('three-shared'));
+    const [chamber, pump] = purchaseItems(DEMO_PLAN, fromToday(scenario('three-shared')));
     expect(chamber).toMatchObject({ usefulLife: 120, salvage: 0.15 * 21500 });
-    expect(pump).toMatchObject({ usefulLife: 96, salvage: 0 });
+    expect(pump).toMatchObject({ usefulLife: 96, salvage: 0.1 * 3400 });
+  });
+
+  it('buys a spare pump for the shelf and another freezer at their price', () => {
+    const spare = new Map(linesOf(scenario('three-shared', { sparePump: 'onShelf', freezers: 3 })));
+    expect(spare.get('Good pump with gas ballast')).toBe(2 * 3400);
+    expect(spare.get('Freezer')).toBe(2 * 2800);
+  });
+
+  it('buys at each stage only what the stage before has not got', () => {
+    const three = scenario('three-shared');
+    const six = { before: three, scenario: scenario('six-shared', { after: 'three-shared', purchaseMonth: 14 }) };
+    const lines = new Map(stageCapital(DEMO_PLAN, six).lines.map((line) => [line.name, line.amount]));
+    expect(lines.get('Mid-size chamber')).toBe(3 * 22400);
+    expect(lines.has('Good pump with gas ballast')).toBe(false);
+    expect(lines.get('Manifold')).toBe(3 * 280);
   });
 });

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { continuousCurrent, scenarioWarnings } from '../../lib/model/scenario-warnings.ts';
+import type { ScenarioFinance } from '../../lib/model/scenario-result.ts';
+import { scenarioWarnings } from '../../lib/model/scenario-warnings.ts';
+import { supplyNeed } from '../../lib/model/supply-need.ts';
 import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
 import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
 import type { GroupWeek, PlantReport } from '../../lib/plant/report-types.ts';
@@ -7,7 +9,7 @@ import { computed } from './computed.ts';
 import { smallPlan } from './edited-plan.ts';
 
 const PLAN = smallPlan();
-const { plant: PLANT } = computed(PLAN, 'today');
+const { plant: PLANT, finance: FINANCE } = computed(PLAN, 'today');
 const GROUP = PLANT.groups[0] as GroupWeek;
 
 /** The only scenario of a shop with one chamber of so many amperes, a pump of so many watts and a supply. */
@@ -15,13 +17,16 @@ function shop(chamber: number, pump: number, volts: number, supply: number): Pla
   return smallPlan((document) => {
     document.chambers[0].ratedCurrent = { value: chamber, unit: 'A', origin: 'quoted' };
     document.pumps[0].power = { value: pump, unit: 'W', origin: 'quoted' };
+    document.site.powerFactor = { value: 1, unit: '1', origin: 'guess' };
+    document.chambers[0].circuitRating = null;
+    document.site.panelCircuits = null;
     document.site.supplyVoltage = { value: volts, unit: 'V', origin: 'measured' };
     document.site.supplyCurrent = { value: supply, unit: 'A', origin: 'measured' };
   });
 }
 
 function warnings(plan: Plan, plant: PlantReport = PLANT) {
-  return scenarioWarnings(plan, plan.scenarios[0] as Scenario, plant);
+  return scenarioWarnings(plan, plan.scenarios[0] as Scenario, plant, { ...FINANCE, lowestCash: 0 });
 }
 
 describe('the electrical warning', () => {
@@ -49,19 +54,81 @@ describe('the electrical warning', () => {
     const six = DEMO_PLAN.scenarios.find((scenario) => scenario.id === 'six-groups') as Scenario;
     const [good] = DEMO_PLAN.pumps.filter((pump) => pump.id === 'good');
     const watts = 2 * (good?.power.value ?? 0) + (DEMO_PLAN.freezer?.power.value ?? 0);
-    expect(continuousCurrent(DEMO_PLAN, six)).toBeCloseTo(6 * 16 + watts / 240, 9);
+    const need = supplyNeed(DEMO_PLAN, six);
+    expect(need.continuous).toBeCloseTo(6 * 16 + watts / (240 * 0.8), 9);
+    expect(need.rating).toBeCloseTo(1.25 * need.continuous, 9);
+    expect(need.circuits).toBe(6 + 2 + 1);
   });
 
-  it('never says that a figure is more than the same figure', () => {
+  it('counts what runs for minutes as it is, and a spare on the shelf not at all', () => {
+    const [three] = DEMO_PLAN.scenarios.filter((scenario) => scenario.id === 'three-shared') as [Scenario];
+    const plain = supplyNeed(DEMO_PLAN, three);
+    const roughing = supplyNeed(DEMO_PLAN, { ...three, startPractice: 'roughing', roughingPump: 'small' });
+    expect(roughing.rating - plain.rating).toBeCloseTo(370 / (240 * 0.8), 9);
+    expect(roughing.circuits - plain.circuits).toBe(1);
+    expect(supplyNeed(DEMO_PLAN, { ...three, sparePump: 'onShelf' })).toEqual(plain);
+  });
+
+  it('tells the rating that is called for in whole amperes, never the same figure twice', () => {
     const said = (current: number) => warnings(shop(current, 0, 240, 20))[0]?.problem ?? '';
-    expect(said(16.1)).toContain('20.1 A of supply are needed (continuous load × 125 %), and there are 20.0 A.');
-    expect(said(16.01)).toContain('20.01 A of supply are needed (continuous load × 125 %), and there are 20.00 A.');
-    expect(said(17)).toContain('21 A of supply are needed (continuous load × 125 %), and there are 20 A.');
+    expect(said(16.01)).toContain('draw about 16 A for hours on end');
+    expect(said(16.01)).toContain('a supply of 21 A; yours is rated 20 A.');
+    expect(said(17)).toContain('a supply of 22 A; yours is rated 20 A.');
+  });
+
+  it('looks at the circuit of each chamber type in use', () => {
+    // 16 A on end need a circuit of exactly 20 A [nec-210-20], 17 A one of 21.25 A; recomputed.
+    const on = (current: number) =>
+      warnings(
+        smallPlan((document) => {
+          document.chambers[0].ratedCurrent.value = current;
+          document.chambers[0].circuitRating = { value: 20, unit: 'A', origin: 'measured' };
+        }),
+      );
+    expect(on(16)).toEqual([]);
+    const [found] = on(17);
+    expect(found).toMatchObject({ field: 'chambers.0.circuitRating', value: '20 A' });
+    expect(found?.problem).toContain('draws 17 A for hours on end, which calls for a circuit of 22 A');
+  });
+
+  it('counts circuits against the panel where their number is known', () => {
+    const panel = (circuits: number | null) =>
+      warnings(
+        smallPlan((document) => {
+          document.site.panelCircuits = circuits === null ? null : { value: circuits, unit: '', origin: 'measured' };
+        }),
+      );
+    expect(panel(null)).toEqual([]);
+    expect(panel(2)).toEqual([]);
+    expect(panel(1)[0]?.problem).toContain('2 are needed; the panel has 1 for machines');
   });
 
   it('leaves the judgement to an electrician', () => {
     expect(warnings(shop(17, 0, 240, 20))[0]).toMatchObject({ severity: 'warning', value: '20 A' });
     expect(warnings(shop(17, 0, 240, 20))[0]?.remedy).toMatch(/licensed electrician/);
+  });
+});
+
+describe('the warnings of a lender and a bank', () => {
+  const found = (change: Partial<ScenarioFinance>) =>
+    scenarioWarnings(PLAN, PLAN.scenarios[0] as Scenario, PLANT, { ...FINANCE, lowestCash: 0, ...change });
+
+  it('come when the lowest cover misses the line, and never read as if it reached it', () => {
+    expect(found({ lowestCover: 1.25, line: 1.25, meetsLine: true })).toEqual([]);
+    expect(found({ lowestCover: null, meetsLine: null })).toEqual([]);
+    const [near] = found({ lowestCover: 1.2499, line: 1.25, meetsLine: false });
+    expect(near).toMatchObject({ field: 'financing.dscrLine', value: '1.25' });
+    expect(near?.problem).toContain('earns 1.24 times its loan payments');
+  });
+
+  it('come when money runs out, with the month', () => {
+    const statements = {
+      ...FINANCE.statements,
+      balance: { ...FINANCE.statements.balance, cash: [0, 100, -20, 50, -90] },
+    };
+    const [broke] = found({ lowestCash: -0.9, statements });
+    expect(broke).toMatchObject({ field: 'financing.openingCash', value: 'month 2' });
+    expect(broke?.problem).toContain('at the worst 1 USD are missing');
   });
 });
 

@@ -302,12 +302,6 @@ describe('parsePlan on wrong values', () => {
       ['scenarios.2.after', 'scenarios.3.after'],
       'which comes after it',
     ],
-    [
-      'a stage bought no later than the one before',
-      (p) => (p.scenarios[3].after = 'four-shared'),
-      ['scenarios.3.purchaseMonth'],
-      'bought no earlier',
-    ],
     ['a currency in words', (p) => (p.site.currency = 'dollars'), ['site.currency'], 'three-letter code'],
     ['an empty name', (p) => (p.name = '  '), ['name'], 'name is empty'],
     ['no scenarios', (p) => (p.scenarios = []), ['scenarios'], 'too few entries'],

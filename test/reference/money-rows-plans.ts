@@ -155,6 +155,7 @@ function afterTaxCash(method: DepreciationMethod): number[] {
     revenue: repeated(48, 70000 / 12),
     variableCosts: repeated(48, 0),
     fixedCosts: repeated(48, 30000 / 12),
+    stockValue: repeated(48, 0),
     purchases: [
       {
         name: 'Machine',

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { type StageWeeks, stageWeeks, todayWeek } from '../../lib/model/evaluate-scenario.ts';
 import type { ScenarioResult } from '../../lib/model/scenario-result.ts';
-import type { Plan } from '../../lib/plan/plan-types.ts';
+import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
 import { measuresOf } from '../../lib/risk/draw-measure.ts';
 import { drawSummary } from '../../lib/risk/draw-summary.ts';
 import { type DrawOutcome, evaluateDraws } from '../../lib/risk/evaluate-draws.ts';
@@ -37,7 +38,11 @@ beforeAll(() => {
   two = run.outcomes.two ?? [];
 });
 
-const plantsOf = () => ({ today: computed(plan, 'today').plant, own: computed(plan, 'two').plant });
+function weeksOf(): StageWeeks {
+  const weeks = stageWeeks(plan, plan.scenarios[1] as Scenario, todayWeek(plan));
+  if (!weeks.ok) throw new Error(JSON.stringify(weeks.error));
+  return weeks.value;
+}
 
 const valuesOf = (outcomes: readonly DrawOutcome[] | undefined) => measuresOf(outcomes ?? [], 'netPresentValue');
 
@@ -73,13 +78,13 @@ describe('monteCarlo with one uncertain price, in which value is a straight line
   });
 
   it('misses the line as often as the price is below that of the reverse stress', () => {
-    const plants = plantsOf();
+    const weeks = weeksOf();
     const line = 1.25;
     // The price at which the cover is at the line, found from a price at which there is room to fall.
     const dear = certainPlan((document) => {
       document.products[0].price.value = PRICE.high;
     });
-    const found = reverseStress(dear, 'two', plants, line);
+    const found = reverseStress(dear, 'two', weeks, line);
     if (found.kind !== 'falls') throw new Error(found.kind);
     const price = PRICE.high * (1 - found.revenueFall);
     const expected = run.draws.filter(([drawn = 0]) => drawn < price).length / COUNT;
@@ -97,10 +102,10 @@ describe('monteCarlo with one uncertain price, in which value is a straight line
     const dear = certainPlan((document) => {
       document.products[0].price.value = PRICE.high;
     });
-    const plants = plantsOf();
+    const weeks = weeksOf();
     const paysAt = (price: number) => {
       const stress = { ...NO_STRESS, revenueFall: 1 - price / PRICE.high };
-      return stressedFinance(dear, 'two', plants, stress).versusToday?.payback.kind === 'crossed';
+      return stressedFinance(dear, 'two', weeks, stress).versusToday?.payback.kind === 'crossed';
     };
     let [low, high] = [PRICE.low, PRICE.high];
     for (let k = 0; k < 20; k += 1) {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { expectedFailures } from '../../lib/model/pump-failure-expected.ts';
+import { type PumpAtWork, type PumpFailureTerms, SECONDS_PER_YEAR } from '../../lib/model/pump-failure-terms.ts';
 import { failureSpread } from '../../lib/risk/pump-failure.ts';
-import { expectedFailures } from '../../lib/risk/pump-failure-expected.ts';
 import { type FailureYear, simulateFailures } from '../../lib/risk/pump-failure-simulation.ts';
-import { type PumpAtWork, type PumpFailureTerms, SECONDS_PER_YEAR } from '../../lib/risk/pump-failure-terms.ts';
 
 const DAY = 86_400;
 

@@ -1,20 +1,24 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { type PumpFailureTerms, pumpFailureTerms } from '../../lib/model/pump-failure-terms.ts';
 import { scenarioCost } from '../../lib/model/scenario-cost.ts';
 import type { ScenarioResult } from '../../lib/model/scenario-result.ts';
 import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
 import { pumpFailureRisk, sparePump } from '../../lib/risk/pump-failure.ts';
-import { type PumpFailureTerms, pumpFailureTerms } from '../../lib/risk/pump-failure-terms.ts';
 import { computed } from '../model/computed.ts';
 import { smallPlan } from '../model/edited-plan.ts';
 import type { Loose } from '../plan/edited-demo.ts';
 
 const RUN = { years: 4000, seed: 7 };
-const WEEK = 604_800;
 
 /** Two chambers on one pump that fails four times in a year of running and takes five days to mend. */
 function often(document: Loose): void {
   document.pumps[1].failuresPerYear = { value: 4, unit: '1/year', origin: 'guess' };
   document.pumps[1].repairTime.value = 5;
+  document.pumps[1].repairBill.value = 750;
+}
+
+function termsOf(of: Plan, scenario: Scenario, outcome: ScenarioResult, choice?: { spare: boolean }): PumpFailureTerms {
+  return pumpFailureTerms(of, scenario, outcome.plant, outcome.account.week, choice);
 }
 
 let plan: Plan;
@@ -26,7 +30,7 @@ beforeAll(() => {
   plan = smallPlan(often);
   shared = plan.scenarios[1] as Scenario;
   result = computed(plan, shared.id);
-  terms = pumpFailureTerms(plan, shared, result, { spare: false });
+  terms = termsOf(plan, shared, result, { spare: false });
 });
 
 describe('pumpFailureTerms', () => {
@@ -64,7 +68,7 @@ describe('pumpFailureTerms', () => {
     for (const scenario of [shared, own]) {
       const outcome =
         scenario === shared ? result : computed({ ...plan, scenarios: [plan.scenarios[0] as Scenario, own] }, own.id);
-      const { pumps } = pumpFailureTerms(plan, scenario, outcome, { spare: false });
+      const { pumps } = termsOf(plan, scenario, outcome, { spare: false });
       const account = scenario === shared ? week : scenarioCost(plan, own, outcome.plant).week;
       const sum = (key: 'contributionPerYear' | 'batchesPerYear' | 'chambers') =>
         pumps.reduce((total, pump) => total + pump[key], 0);
@@ -74,21 +78,22 @@ describe('pumpFailureTerms', () => {
     }
   });
 
-  it('takes its guesses when it is given none, and refuses bad ones', () => {
+  it('takes from the plan what a spare saves, and has none where the scenario has none', () => {
     expect(terms.spoiledShare).toBe(0.5);
     expect(terms.swapTime).toBeNull();
-    expect(pumpFailureTerms(plan, shared, result, { spare: true }).swapTime).toBe(4 * 3600);
-    expect(pumpFailureTerms(plan, shared, result, { spare: true, replacementTime: 0 }).swapTime).toBeGreaterThan(0);
-    for (const guesses of [{ spoiledShare: 1.1 }, { replacementTime: -1 }]) {
-      expect(() => pumpFailureTerms(plan, shared, result, { spare: true, ...guesses })).toThrow(RangeError);
-    }
+    expect(termsOf(plan, shared, result).swapTime).toBeNull();
+    expect(termsOf(plan, { ...shared, sparePump: 'onShelf' }, result).swapTime).toBe(4 * 3600);
+    const instant = smallPlan((document) => {
+      document.pumps[1].swapTime.value = 0;
+    });
+    expect(termsOf(instant, shared, result, { spare: true }).swapTime).toBeGreaterThan(0);
   });
 });
 
 describe('pumpFailureRisk', () => {
   it('has a closed form and a simulation that agree', () => {
     for (const spare of [false, true]) {
-      const { expected, spread } = pumpFailureRisk(plan, shared, result, { ...RUN, spare });
+      const { expected, spread } = pumpFailureRisk(plan, shared, result, RUN, { spare });
       expect(Math.abs(spread.mean - expected.cost.total)).toBeLessThan(4 * spread.standardError);
       expect(spread.worstInTwenty).toBeGreaterThan(expected.cost.total);
       expect(spread.withoutFailure).toBeGreaterThan(0);
@@ -96,8 +101,13 @@ describe('pumpFailureRisk', () => {
   });
 
   it('loses more the more loads are spoiled and the longer mending takes', () => {
-    const cost = (spoiledShare: number, edit: (document: Loose) => void) =>
-      pumpFailureRisk(smallPlan(edit), shared, result, { ...RUN, years: 10, spare: false, spoiledShare }).expected.cost;
+    const cost = (spoiledShare: number, edit: (document: Loose) => void) => {
+      const changed = smallPlan((document) => {
+        edit(document);
+        document.pumps[1].spoiledShare = { value: spoiledShare, unit: '1', origin: 'guess' };
+      });
+      return pumpFailureRisk(changed, shared, result, { ...RUN, years: 10 }, { spare: false }).expected.cost;
+    };
     expect(cost(1, often).spoiled).toBeCloseTo(4 * cost(0.25, often).spoiled, 9);
     expect(cost(0, often).spoiled).toBe(0);
     const slow = cost(0.5, (document) => {
@@ -110,8 +120,8 @@ describe('pumpFailureRisk', () => {
   it('stops one chamber at a time where each has its own pump', () => {
     const own: Scenario = { ...shared, pumpArrangement: 'own' };
     const separate = computed({ ...plan, scenarios: [plan.scenarios[0] as Scenario, own] }, own.id);
-    const { expected } = pumpFailureRisk(plan, own, separate, { ...RUN, spare: false });
-    const { expected: together } = pumpFailureRisk(plan, shared, result, { ...RUN, spare: false });
+    const { expected } = pumpFailureRisk(plan, own, separate, RUN, { spare: false });
+    const { expected: together } = pumpFailureRisk(plan, shared, result, RUN, { spare: false });
     expect(expected.failures).toBeGreaterThan(1.5 * together.failures);
     expect(expected.stopped.at(-1)).toBeLessThan(0.1 * (together.stopped.at(-1) ?? 0));
   });
@@ -120,13 +130,13 @@ describe('pumpFailureRisk', () => {
     const sound = smallPlan((document) => {
       document.pumps[1].failuresPerYear = { value: 0, unit: '1/year', origin: 'guess' };
     });
-    const { expected, spread } = pumpFailureRisk(sound, shared, result, { ...RUN, spare: false });
+    const { expected, spread } = pumpFailureRisk(sound, shared, result, RUN, { spare: false });
     expect([expected.cost.total, spread.mean, spread.worstInTwenty, spread.withoutFailure]).toEqual([0, 0, 0, 1]);
     const idle = {
       ...result,
       plant: { ...result.plant, groups: result.plant.groups.map((g) => ({ ...g, pumpTime: 0 })) },
     };
-    expect(pumpFailureRisk(plan, shared, idle, { ...RUN, spare: false }).expected.cost.total).toBe(0);
+    expect(pumpFailureRisk(plan, shared, idle, RUN, { spare: false }).expected.cost.total).toBe(0);
   });
 });
 
@@ -144,7 +154,11 @@ describe('sparePump', () => {
   });
 
   it('never pays where putting it in takes as long as mending', () => {
-    const { payback } = sparePump(plan, shared, result, { ...RUN, years: 10, replacementTime: 3 * WEEK });
+    const slow = smallPlan((document) => {
+      often(document);
+      document.pumps[1].swapTime = { value: 3, unit: 'week', origin: 'guess' };
+    });
+    const { payback } = sparePump(slow, shared, result, { ...RUN, years: 10 });
     expect(payback).toBeNull();
   });
 });

@@ -1,7 +1,14 @@
 import type { Bottleneck } from '../../lib/insight/insight-types.ts';
-import type { CostPart, ScenarioResult, ScenarioReturn, WeekAccount } from '../../lib/model/scenario-result.ts';
+import type {
+  BreakEvenPoint,
+  CostPart,
+  ScenarioResult,
+  ScenarioReturn,
+  WeekAccount,
+} from '../../lib/model/scenario-result.ts';
 import type { GroupWeek, PhaseHours, PlantReport } from '../../lib/plant/report-types.ts';
 import type { ScenarioView } from '../../lib/views/scenario-view.ts';
+import { SAMPLE_FINANCE } from './sample-finance.ts';
 
 const HOUR = 3600;
 
@@ -137,6 +144,18 @@ const COST: Readonly<Record<CostPart, number>> = {
   other: 5,
 };
 
+const NO_POINT: BreakEvenPoint = { perWeek: null, salesPerWeek: null, marginOfSafety: null };
+
+const NO_FAILURES: ScenarioResult['failures'] = {
+  failures: 0,
+  downtime: 0,
+  stopped: [1, 0],
+  availability: 1,
+  spoiledLoads: 0,
+  lostBatches: 0,
+  cost: { spoiled: 0, idle: 0, repairs: 0, total: 0 },
+};
+
 export interface SampleChange {
   readonly versusToday?: Partial<ScenarioReturn> | null;
   readonly cost?: Partial<Record<CostPart, number>>;
@@ -151,8 +170,28 @@ const RETURN: ScenarioReturn = {
   payback: { kind: 'crossed', months: 1.667, recrosses: false },
   discountedPayback: { kind: 'crossed', months: 1.8, recrosses: false },
   netPresentValue: 70,
+  yearlyWorth: 20,
   rateOfReturn: { kind: 'one', yearly: 0.5 },
+  modifiedRate: 0.3,
+  profitabilityIndex: 1.7,
   deepestCash: -100,
+  cashNeeded: {
+    amount: -20,
+    month: 1,
+    equipment: -100,
+    workingCapital: 0,
+    operations: 0,
+    tax: 0,
+    loansDrawn: 80,
+    loanPayments: 0,
+  },
+  financed: {
+    incremental: [],
+    cumulative: [],
+    payback: { kind: 'crossed', months: 1.5, recrosses: false },
+    netPresentValue: 75,
+    rateOfReturn: { kind: 'one', yearly: 0.9 },
+  },
   leftAtHorizon: 0,
 };
 
@@ -187,7 +226,10 @@ export function sampleResult(change: SampleChange = {}): ScenarioResult {
     account: ACCOUNT,
     capital: [],
     capitalTotal: 100,
-    finance: { cash: [], coverByYear: [], lowestCover: 1.5, yearlyDebtService: 0, versusToday },
+    finance: { ...SAMPLE_FINANCE, versusToday },
+    breakEven: { fixedPerWeek: 100, operating: NO_POINT, withLoans: NO_POINT },
+    failures: NO_FAILURES,
+    pumpsPerYear: -500,
     warnings: change.warnings ?? [],
   };
 }

@@ -1,4 +1,4 @@
-import type { CostPart, Payback, ScenarioResult } from '../scenario-result.ts';
+import type { CostPart, ScenarioResult } from '../scenario-result.ts';
 import {
   batchCostWorking,
   contributionWorking,
@@ -9,10 +9,6 @@ import type { OutputField } from './output-field.ts';
 
 function part(result: ScenarioResult, name: CostPart): number | null {
   return result.cost.lines.find((line) => line.part === name)?.perBatch ?? null;
-}
-
-function months(payback: Payback | undefined): number | null {
-  return payback?.kind === 'crossed' ? payback.months : null;
 }
 
 function costOutput(name: CostPart, label: string, meaning: string, formula: string): OutputField {
@@ -107,51 +103,5 @@ export const CAPITAL_OUTPUTS: readonly OutputField[] = [
     formula: 'chambers + pumps + hoses + manifold + electrical work + delivery + contingency',
     needs: [],
     read: (result) => result.capitalTotal,
-  },
-];
-
-export const RETURN_OUTPUTS: readonly OutputField[] = [
-  {
-    id: 'payback',
-    label: 'Payback',
-    group: 'return',
-    dimension: 'months',
-    meaning: 'Months until the extra cash has paid back what was spent, against staying as today.',
-    formula: 'first month, interpolated, in which cumulative after-tax cash against today is no longer negative',
-    needs: ['capital', 'contribution'],
-    read: (result) => months(result.finance.versusToday?.payback),
-  },
-  {
-    id: 'npv',
-    label: 'Net present value',
-    group: 'return',
-    dimension: 'money',
-    meaning: 'What the change is worth in today’s money over the horizon, at your discount rate.',
-    formula: 'Σ (cash against today in month t, at the horizon with what is left) ÷ (1 + monthly rate)^t',
-    needs: ['capital', 'contribution'],
-    read: (result) => result.finance.versusToday?.netPresentValue ?? null,
-  },
-  {
-    id: 'irr',
-    label: 'Internal rate of return',
-    group: 'return',
-    dimension: 'ratePerYear',
-    meaning: 'Yearly interest the spent money earns; empty when there is none or more than one.',
-    formula: 'the rate at which the net present value is zero',
-    needs: ['npv'],
-    read: (result) => {
-      const rate = result.finance.versusToday?.rateOfReturn;
-      return rate?.kind === 'one' ? rate.yearly : null;
-    },
-  },
-  {
-    id: 'dscr',
-    label: 'Lowest DSCR',
-    group: 'return',
-    dimension: 'count',
-    meaning: 'Cash earned over loan payments due, in the worst twelve months in a row; empty without a loan.',
-    formula: '(sales − running cost − fixed cost) ÷ (interest + principal), lowest trailing twelve months',
-    needs: ['contribution', 'capital'],
-    read: (result) => result.finance.lowestCover,
   },
 ];

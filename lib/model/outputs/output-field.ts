@@ -2,7 +2,7 @@ import type { Dimension } from '../../units/dimension.ts';
 import type { ScenarioResult } from '../scenario-result.ts';
 import type { Explanation, WorkContext } from '../workings/working.ts';
 
-export type OutputGroup = 'throughput' | 'vacuum' | 'cost' | 'capital' | 'return';
+export type OutputGroup = 'throughput' | 'vacuum' | 'cost' | 'capital' | 'return' | 'lender' | 'risk';
 
 /** One computed quantity: the sheet, explanations, exports and the lender's papers all read this row. */
 export interface OutputField {

@@ -87,11 +87,25 @@ function fixedWorking({ plan }: WorkContext): Working {
   );
 }
 
+/** The one price of the site, or the mean of all prices by the hour. */
+function priceTerm({ plan, result }: WorkContext): Term {
+  const { priceBands } = plan.site;
+  if (priceBands.length === 0) return inputTerm(plan, 'site.electricityPrice', 'p');
+  const value = result.account.electricity.meanPrice;
+  return countedTerm(
+    { label: 'Mean price', symbol: 'p', value, dimension: 'moneyPerEnergy' },
+    {
+      what: 'The price of every quarter of an hour in a typical week, each weighed by the power drawn in it.',
+      inputs: ['site.electricityPrice', ...priceBands.map((_, k) => `site.priceBands.${k}.price`)],
+    },
+  );
+}
+
 function chargeWorking(context: WorkContext): Working {
   return worked(
     'energy a week in kilowatt-hours × price',
     'E ÷ k × p',
-    [energyTerm(context), KILOWATT_HOUR, inputTerm(context.plan, 'site.electricityPrice', 'p')],
+    [energyTerm(context), KILOWATT_HOUR, priceTerm(context)],
     ([E = 0, k = 1, p = 0]) => (E / k) * p,
   );
 }

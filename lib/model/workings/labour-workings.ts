@@ -1,5 +1,5 @@
 import { findById } from '../../plan/find-by-id.ts';
-import { countedTerm, fixedTerm, inputTerm, sumWorking, worked, workedTerm } from './terms.ts';
+import { countedTerm, fixedTerm, inputTerm, worked, workedTerm } from './terms.ts';
 import { handsOnWorking } from './throughput-workings.ts';
 import type { Term, WorkContext, Working } from './working.ts';
 
@@ -24,13 +24,20 @@ function shiftTerm({ plan, scenario, result }: WorkContext, symbol: string): Ter
 }
 
 function paidTimeWorking(context: WorkContext): Working {
-  const { guaranteed } = context.plan.crew;
-  if (!guaranteed) return sumWorking('only hours worked are paid', [handsOnTerm(context, 't')]);
+  const owner = inputTerm(context.plan, 'crew.ownerAtChambers', 'o');
+  if (!context.plan.crew.guaranteed) {
+    return worked(
+      'only hours worked are paid, those of the owner taken off',
+      'larger of t − o and 0',
+      [handsOnTerm(context, 't'), owner],
+      ([t = 0, o = 0]) => Math.max(0, t - o),
+    );
+  }
   return worked(
-    'hours on shift are paid, and work beyond them',
-    'larger of s and t',
-    [shiftTerm(context, 's'), handsOnTerm(context, 't')],
-    ([s = 0, t = 0]) => Math.max(s, t),
+    'hours on shift are paid, and work beyond them, those of the owner taken off',
+    'largest of s − o, t − o and 0',
+    [shiftTerm(context, 's'), handsOnTerm(context, 't'), owner],
+    ([s = 0, t = 0, o = 0]) => Math.max(0, s - o, t - o),
   );
 }
 

@@ -27,17 +27,12 @@ function stageFindings(plan: Plan, scenario: Scenario, path: string): readonly F
     const problem = `There is no scenario with the id "${after}".`;
     return [planError(field, after, problem, 'Choose a scenario that is in the plan, or none.')];
   }
-  if (isCircle(plan, scenario)) {
-    const problem = `"${scenario.name}" comes after "${before.name}", which comes after it.`;
-    return [planError(field, before.name, problem, 'Let one of them come after today.')];
-  }
-  if (before.id === plan.scenarios[0]?.id || before.purchaseMonth < scenario.purchaseMonth) return [];
-  const problem = `"${scenario.name}" comes after "${before.name}", which is bought no earlier.`;
-  const remedy = `Buy it later than month ${before.purchaseMonth}, or let it come after another.`;
-  return [planError(`${path}.purchaseMonth`, `${scenario.purchaseMonth}`, problem, remedy)];
+  if (!isCircle(plan, scenario)) return [];
+  const problem = `"${scenario.name}" comes after "${before.name}", which comes after it.`;
+  return [planError(field, before.name, problem, 'Let one of them come after today.')];
 }
 
-/** Scenarios that come after another are bought later, and never after themselves. What the first comes after means nothing. */
+/** A scenario comes after one that is there, and never after itself. What the first comes after means nothing. */
 export function stageRule(plan: Plan): readonly Finding[] {
   return plan.scenarios.flatMap((scenario, i) => (i === 0 ? [] : stageFindings(plan, scenario, `scenarios.${i}`)));
 }

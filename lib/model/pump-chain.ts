@@ -1,4 +1,4 @@
-import { steadyState } from './steady-state.ts';
+import { steadyState } from '../numeric/steady-state.ts';
 
 /** Like pumps at work, with or without one on the shelf. Times and rates in one unit of time. */
 export interface PumpChainTerms {

@@ -1,7 +1,5 @@
 import type { WeeklyCost } from '../cost/weekly-cost.ts';
 import { baseValues } from '../inputs/base-values.ts';
-import { scenarioCost } from '../model/scenario-cost.ts';
-import type { ScenarioResult } from '../model/scenario-result.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { WEEK } from '../plant/crew.ts';
@@ -44,48 +42,37 @@ export interface PumpFailureTerms {
   readonly repairBill: number;
 }
 
-/** What the plan does not know of failures. */
-export interface FailureGuesses {
+/** What a scenario is taken to have in store for the day a pump fails. */
+export interface FailureChoice {
   /** Whether a pump of the kind stands ready on the shelf. */
   readonly spare: boolean;
-  /** Chance that a load under vacuum is lost when its pump stops [–]; a guess of one half when not given. */
-  readonly spoiledShare?: number;
-  /** Mean time from the failure until the spare runs in its place [s]; a guess of four hours when not given. */
-  readonly replacementTime?: number;
-  /** Pumps that can be mended at once; each is seen to at once when not given. */
-  readonly crews?: number;
 }
-
-/** A guess: half a cycle or more is done when the pump stops, and thawed food is not dried again. */
-const SPOILED_SHARE = 0.5;
-/** A guess: half a working day to notice, fetch, bolt on and bring up to temperature [s]. */
-const REPLACEMENT_TIME = 14_400;
 
 /**
  * The pumps of a scenario and what their failures cost, from the plan and the simulated week. Pumps fail while they run:
- * failures per year of running × share of the year they run, closures and other stoppages taken off. A small pump
- * that only brings newcomers down is left out. A load under vacuum is worth what it fetches less its packaging: all else
- * has been spent on it by then, or is spent anyway. A failure costs the bill of one rebuild to mend.
- * Throws RangeError on a share outside 0–1 or a time that is not 0 or more.
+ * failures per year of running × share of the year they run, closures and other stoppages taken off. Each failed pump is
+ * seen to at once. A small pump that only brings newcomers down is left out. A load under vacuum is worth what it fetches
+ * less its packaging: all else has been spent on it by then, or is spent anyway.
+ * @param plant simulated week of the scenario
+ * @param week its accounts
+ * @param choice what the scenario says itself when not given
  */
 export function pumpFailureTerms(
   plan: Plan,
   scenario: Scenario,
-  result: ScenarioResult,
-  guesses: FailureGuesses,
+  plant: PlantReport,
+  week: WeeklyCost,
+  choice: FailureChoice = { spare: scenario.sparePump === 'onShelf' },
 ): PumpFailureTerms {
-  const { spoiledShare = SPOILED_SHARE, replacementTime = REPLACEMENT_TIME } = guesses;
-  if (!(spoiledShare >= 0 && spoiledShare <= 1)) throw new RangeError(`spoiled share ${spoiledShare}, expected 0 to 1`);
-  if (!(replacementTime >= 0)) throw new RangeError(`replacement time ${replacementTime} s`);
   const pump = baseValues('pump', findById(plan.pumps, scenario.pump, 'pump'));
-  const pumps = pumpsAtWork(plan, scenario, result.plant, pump.failuresPerYear);
+  const pumps = pumpsAtWork(plan, plant, week, pump.failuresPerYear);
   return {
     pumps,
     repairTime: Math.max(SHORTEST, pump.repairTime),
-    swapTime: guesses.spare ? Math.max(SHORTEST, replacementTime) : null,
-    crews: guesses.crews ?? pumps.length + 1,
-    spoiledShare,
-    repairBill: pump.rebuildCost,
+    swapTime: choice.spare ? Math.max(SHORTEST, pump.swapTime) : null,
+    crews: pumps.length + 1,
+    spoiledShare: pump.spoiledShare,
+    repairBill: pump.repairBill,
   };
 }
 
@@ -95,8 +82,7 @@ function runningWeeks(plan: Plan): number {
   return Math.max(0, WEEKS_PER_YEAR - closedWeeks / WEEK) * availability;
 }
 
-function pumpsAtWork(plan: Plan, scenario: Scenario, plant: PlantReport, failuresPerYear: number): PumpAtWork[] {
-  const { week } = scenarioCost(plan, scenario, plant);
+function pumpsAtWork(plan: Plan, plant: PlantReport, week: WeeklyCost, failuresPerYear: number): PumpAtWork[] {
   const weeks = runningWeeks(plan);
   const worth = worthPerDryKilogram(week, plant);
   const all = accountOf(plant.batchRecords, worth);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { steadyState } from '../../lib/risk/steady-state.ts';
+import { steadyState } from '../../lib/numeric/steady-state.ts';
 
 const anyRates = fc.integer({ min: 1, max: 7 }).chain((size) =>
   fc.array(fc.array(fc.double({ min: 1e-3, max: 1e3, noNaN: true }), { minLength: size, maxLength: size }), {

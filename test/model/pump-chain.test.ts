@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { type PumpChainTerms, pumpChain } from '../../lib/model/pump-chain.ts';
 import { machineRepair } from '../../lib/risk/machine-repair.ts';
-import { type PumpChainTerms, pumpChain } from '../../lib/risk/pump-chain.ts';
 
 const BASE = { pumps: 4, failureRate: 3, repairTime: 0.05, crews: 2, swapTime: null } as const;
 

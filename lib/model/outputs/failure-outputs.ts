@@ -1,0 +1,55 @@
+import type { OutputField } from './output-field.ts';
+
+/** What failing pumps take and what the pumps cost in all. */
+export const FAILURE_OUTPUTS: readonly OutputField[] = [
+  {
+    id: 'failures.perYear',
+    label: 'Pump failures a year',
+    group: 'risk',
+    dimension: 'count',
+    meaning: 'How often any pump at work fails in a year, on average.',
+    formula: 'failures per year of running × share of the year they run, summed over the pumps at work',
+    needs: ['pumpHours'],
+    read: ({ failures }) => failures.failures,
+  },
+  {
+    id: 'failures.downtime',
+    label: 'Pump standstill a year',
+    group: 'risk',
+    dimension: 'time',
+    meaning: 'Time in a year that pumps wait for repair or for a spare to be put in, added up over them.',
+    formula: 'failures × time until it runs again, more than one at a time counted by a chain of states',
+    needs: ['failures.perYear'],
+    read: ({ failures }) => failures.downtime,
+  },
+  {
+    id: 'failures.lostBatches',
+    label: 'Batches lost a year',
+    group: 'risk',
+    dimension: 'count',
+    meaning: 'Loads spoiled under vacuum and loads not begun because a pump stands still, in a mean year.',
+    formula: 'failures × loads under vacuum × share spoiled + batches a year × share of time stopped',
+    needs: ['failures.perYear', 'failures.downtime'],
+    read: ({ failures }) => failures.lostBatches,
+  },
+  {
+    id: 'failures.cost',
+    label: 'Pump failures cost a year',
+    group: 'risk',
+    dimension: 'money',
+    meaning: 'Spoiled loads, idle chambers and repairs in a mean year; it is counted in payback and cover.',
+    formula: 'spoiled loads × worth of a load + contribution × share of time stopped + failures × bill',
+    needs: ['failures.perYear', 'failures.lostBatches', 'contribution'],
+    read: ({ failures }) => failures.cost.total,
+  },
+  {
+    id: 'pumpsPerYear',
+    label: 'Pumps, all costs a year',
+    group: 'risk',
+    dimension: 'money',
+    meaning: 'Equivalent annual cost: price over the life at the return wanted, current, oil, rebuilds and failures.',
+    formula: 'price × capital recovery − resale × sinking fund + current + upkeep + cost of failures',
+    needs: ['failures.cost', 'cost.oil', 'pumpHours'],
+    read: (result) => 0 - result.pumpsPerYear,
+  },
+];
