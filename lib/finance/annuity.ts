@@ -1,3 +1,5 @@
+import { exp, expm1, log, log1p } from '../numeric/portable-math.ts';
+
 /**
  * Sign convention of all of `lib/finance`: money received is positive, money paid out is negative.
  *
@@ -12,13 +14,13 @@ export type AnnuityTiming = 'end' | 'begin';
 /** (1+r)ⁿ [–], exact for small rates. @param rate per period, > −1 @param periods n ≥ 0, need not be whole */
 export function growthFactor(rate: number, periods: number): number {
   requireTerms(rate, periods);
-  return Math.exp(periods * Math.log1p(rate));
+  return exp(periods * log1p(rate));
 }
 
 /** ((1+r)ⁿ − 1)/r [–], n when r = 0: worth at the end of one unit per period. @param rate per period, > −1 @param periods n ≥ 0 */
 export function seriesFactor(rate: number, periods: number): number {
   requireTerms(rate, periods);
-  return rate === 0 ? periods : Math.expm1(periods * Math.log1p(rate)) / rate;
+  return rate === 0 ? periods : expm1(periods * log1p(rate)) / rate;
 }
 
 /**
@@ -148,7 +150,7 @@ function compoundPeriods(
   timing: AnnuityTiming,
 ): number {
   const perpetual = (payment * timingFactor(rate, timing)) / rate;
-  return Math.log((perpetual - future) / (perpetual + present)) / Math.log1p(rate);
+  return log((perpetual - future) / (perpetual + present)) / log1p(rate);
 }
 
 function requireTerms(rate: number, periods: number): void {

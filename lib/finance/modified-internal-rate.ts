@@ -1,3 +1,4 @@
+import { pow } from '../numeric/portable-math.ts';
 import { growthFactor } from './annuity.ts';
 import { presentValues } from './net-present-value.ts';
 
@@ -29,7 +30,7 @@ export function modifiedInternalRate(
     ),
   );
   if (paid === 0 || received === 0) return null;
-  return ((received * growthFactor(reinvestRate, periods)) / -paid) ** (1 / periods) - 1;
+  return pow((received * growthFactor(reinvestRate, periods)) / -paid, 1 / periods) - 1;
 }
 
 function sum(values: readonly number[]): number {

@@ -1,3 +1,5 @@
+import { expm1, log1p } from '../numeric/portable-math.ts';
+
 /**
  * Rate per month [1/month] with the same effect over a year as an annual effective rate: (1+r)^(1/12) − 1.
  * For discounting. A loan's nominal annual rate is divided by 12 instead.
@@ -6,7 +8,7 @@
  */
 export function monthlyRate(annualRate: number): number {
   if (!(annualRate > -1)) throw new RangeError(`annual rate ${annualRate} must be above -1`);
-  return Math.expm1(Math.log1p(annualRate) / 12);
+  return expm1(log1p(annualRate) / 12);
 }
 
 /**
@@ -16,5 +18,5 @@ export function monthlyRate(annualRate: number): number {
  */
 export function annualRate(rate: number): number {
   if (!(rate > -1)) throw new RangeError(`monthly rate ${rate} must be above -1`);
-  return Math.expm1(12 * Math.log1p(rate));
+  return expm1(12 * log1p(rate));
 }

@@ -1,3 +1,5 @@
+import { exp, log1p } from '../numeric/portable-math.ts';
+
 /**
  * Net present value [money]: Σ flow_t/(1+r)^t, t = 0, 1, 2 …
  * The first flow is at time 0 and is not discounted. Spreadsheets' NPV discounts the first flow by one period:
@@ -14,6 +16,6 @@ export function netPresentValue(rate: number, flows: readonly number[]): number 
 /** Each flow brought back to time 0 [money]. Parameters as `netPresentValue`. */
 export function presentValues(rate: number, flows: readonly number[]): number[] {
   if (!(rate > -1) || !Number.isFinite(rate)) throw new RangeError(`discount rate ${rate} must be a number above -1`);
-  const logarithm = Math.log1p(rate);
-  return flows.map((flow, period) => flow * Math.exp(-period * logarithm));
+  const logarithm = log1p(rate);
+  return flows.map((flow, period) => flow * exp(-period * logarithm));
 }

@@ -1,4 +1,5 @@
 import { logGamma } from './log-gamma.ts';
+import { exp, log, log1p } from './portable-math.ts';
 
 const MOST_TERMS = 500;
 /** Stands in for a denominator of 0 in the continued fraction. */
@@ -14,7 +15,7 @@ export function betaCumulative(x: number, a: number, b: number): number {
   requireShape(a, b);
   if (!(x >= 0 && x <= 1)) throw new RangeError(`beta distribution at ${x}, expected 0 to 1`);
   if (x === 0 || x === 1) return x;
-  const front = Math.exp(logDensityFactor(x, a, b));
+  const front = exp(logDensityFactor(x, a, b));
   return x < (a + 1) / (a + b + 2) ? (front * fraction(x, a, b)) / a : 1 - (front * fraction(1 - x, b, a)) / b;
 }
 
@@ -48,12 +49,12 @@ function lowerQuantile(u: number, a: number, b: number): number {
 }
 
 function betaDensity(x: number, a: number, b: number): number {
-  return Math.exp(logDensityFactor(x, a, b)) / (x * (1 - x));
+  return exp(logDensityFactor(x, a, b)) / (x * (1 - x));
 }
 
 /** ln of xᵃ(1−x)ᵇ/B(a, b). */
 function logDensityFactor(x: number, a: number, b: number): number {
-  return logGamma(a + b) - logGamma(a) - logGamma(b) + a * Math.log(x) + b * Math.log1p(-x);
+  return logGamma(a + b) - logGamma(a) - logGamma(b) + a * log(x) + b * log1p(-x);
 }
 
 function fraction(x: number, a: number, b: number): number {

@@ -1,3 +1,5 @@
+import { cos } from './portable-math.ts';
+
 /** A polynomial on an interval, in powers of u = (x − middle)/half, |u| ≤ 1. */
 export interface PolynomialFit {
   readonly middle: number;
@@ -10,11 +12,11 @@ export interface PolynomialFit {
 function chebyshevCoefficients(law: (x: number) => number, low: number, high: number, degree: number): number[] {
   const count = degree + 1;
   const values = Array.from({ length: count }, (_, k) => {
-    const u = Math.cos((Math.PI * (k + 0.5)) / count);
+    const u = cos((Math.PI * (k + 0.5)) / count);
     return law(0.5 * (low + high) + 0.5 * (high - low) * u);
   });
   return Array.from({ length: count }, (_, j) => {
-    const sum = values.reduce((total, value, k) => total + value * Math.cos((Math.PI * j * (k + 0.5)) / count), 0);
+    const sum = values.reduce((total, value, k) => total + value * cos((Math.PI * j * (k + 0.5)) / count), 0);
     return ((j === 0 ? 1 : 2) * sum) / count;
   });
 }

@@ -1,3 +1,5 @@
+import { log } from './portable-math.ts';
+
 /** Coefficients of Lanczos' series for g = 7 in nine terms. */
 const G = 7;
 const SERIES = [
@@ -13,9 +15,9 @@ const SERIES = [
 export function logGamma(x: number): number {
   if (!(x > 0) || !Number.isFinite(x)) throw new RangeError(`gamma function of ${x}, expected above 0`);
   // Below one half the series loses digits: step up by Γ(x) = Γ(x + 1)/x.
-  if (x < 0.5) return logGamma(x + 1) - Math.log(x);
+  if (x < 0.5) return logGamma(x + 1) - log(x);
   const shifted = x - 1;
   const sum = SERIES.reduce((total, term, k) => total + (k === 0 ? term : term / (shifted + k)), 0);
   const t = shifted + G + 0.5;
-  return 0.5 * Math.log(2 * Math.PI) + (shifted + 0.5) * Math.log(t) - t + Math.log(sum);
+  return 0.5 * log(2 * Math.PI) + (shifted + 0.5) * log(t) - t + log(sum);
 }

@@ -1,3 +1,4 @@
+import { exp, log } from '../numeric/portable-math.ts';
 import { GAS_CONSTANT } from './constants.ts';
 
 /**
@@ -9,7 +10,7 @@ import { GAS_CONSTANT } from './constants.ts';
  */
 export function desorptionRate(rate: number, activationEnergy: number, T: number): number {
   if (!(T > 0)) throw new RangeError(`desorption needs a positive temperature, got ${T} K`);
-  return rate * Math.exp(-activationEnergy / (GAS_CONSTANT * T));
+  return rate * exp(-activationEnergy / (GAS_CONSTANT * T));
 }
 
 /**
@@ -21,7 +22,7 @@ export function desorptionRate(rate: number, activationEnergy: number, T: number
  * @param time [s]
  */
 export function moistureAfter(start: number, equilibrium: number, rate: number, time: number): number {
-  return equilibrium + (start - equilibrium) * Math.exp(-rate * time);
+  return equilibrium + (start - equilibrium) * exp(-rate * time);
 }
 
 /**
@@ -39,5 +40,5 @@ export function desorptionTime(start: number, target: number, equilibrium: numbe
       `moisture ${target} is not above its equilibrium ${equilibrium}, or the rate ${rate} 1/s is not positive`,
     );
   }
-  return Math.log((start - equilibrium) / (target - equilibrium)) / rate;
+  return log((start - equilibrium) / (target - equilibrium)) / rate;
 }

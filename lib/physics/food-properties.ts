@@ -1,3 +1,4 @@
+import { log } from '../numeric/portable-math.ts';
 import { ZERO_CELSIUS } from './constants.ts';
 import {
   COMPONENTS,
@@ -54,7 +55,7 @@ export function iceFraction(composition: Composition, initialFreezing: number, T
   checkFood(composition, T);
   const below = initialFreezing - T;
   if (below <= 0) return 0;
-  return Math.min(composition.water, (1.105 * composition.water) / (1 + 0.7138 / Math.log(below + 1)));
+  return Math.min(composition.water, (1.105 * composition.water) / (1 + 0.7138 / log(below + 1)));
 }
 
 /** Sum over all components of mass share × weight(component); the water is split in ice and unfrozen. */

@@ -1,3 +1,4 @@
+import { exp, log, pow } from '../numeric/portable-math.ts';
 import { AIR_MOLAR_MASS, GAS_CONSTANT, WATER_MOLAR_MASS } from './constants.ts';
 
 /** Ratio of heat capacities of air and of water vapour at room temperature [-]. Both from memory; they only enter the sonic limit. */
@@ -20,8 +21,8 @@ function checkTemperature(T: number): void {
  */
 export function airViscosity(T: number): number {
   checkTemperature(T);
-  const x = Math.log(T / 103.3);
-  const omega = Math.exp(0.431 + x * (-0.4623 + x * (0.08406 + x * (0.005341 - 0.00331 * x))));
+  const x = log(T / 103.3);
+  const omega = exp(0.431 + x * (-0.4623 + x * (0.08406 + x * (0.005341 - 0.00331 * x))));
   return (0.0266958e-6 * Math.sqrt(28.9586 * T)) / (0.36 * 0.36 * omega);
 }
 
@@ -44,7 +45,7 @@ export function vapourViscosity(T: number): number {
  * Source: wilke-1950, eq. 14.
  */
 export function wilkeFactor(viscosityA: number, viscosityB: number, massA: number, massB: number): number {
-  const root = 1 + Math.sqrt(viscosityA / viscosityB) * (massB / massA) ** 0.25;
+  const root = 1 + Math.sqrt(viscosityA / viscosityB) * pow(massB / massA, 0.25);
   return (root * root) / Math.sqrt(8 * (1 + massA / massB));
 }
 
@@ -121,6 +122,6 @@ export function freePathPressure(gas: GasMixture, vapourFraction: number): numbe
 export function chokedSpeed(vapourFraction: number, temperature: number): number {
   const inverse = (1 - vapourFraction) / (AIR_GAMMA - 1) + vapourFraction / (VAPOUR_GAMMA - 1);
   const gamma = 1 + 1 / inverse;
-  const nozzle = (2 / (gamma + 1)) ** ((gamma + 1) / (2 * (gamma - 1)));
+  const nozzle = pow(2 / (gamma + 1), (gamma + 1) / (2 * (gamma - 1)));
   return nozzle * Math.sqrt((gamma * GAS_CONSTANT * temperature) / mixtureMolarMass(vapourFraction));
 }

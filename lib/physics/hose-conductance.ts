@@ -1,3 +1,4 @@
+import { pow } from '../numeric/portable-math.ts';
 import { AIR_MOLAR_MASS, GAS_CONSTANT, WATER_MOLAR_MASS } from './constants.ts';
 import { chokedSpeed, type GasMixture, gasMixture, mixtureMolarMass, mixtureViscosity } from './gas-mixture.ts';
 
@@ -42,8 +43,8 @@ export function hoseLaw(diameter: number, length: number, temperature: number): 
   const area = (Math.PI / 4) * diameter * diameter;
   const thermal = GAS_CONSTANT * temperature;
   return {
-    viscous: (Math.PI * diameter ** 4) / (128 * length),
-    molecular: (Math.PI / 12) * (diameter ** 3 / length) * Math.sqrt((8 * thermal) / Math.PI),
+    viscous: (Math.PI * pow(diameter, 4)) / (128 * length),
+    molecular: (Math.PI / 12) * (pow(diameter, 3) / length) * Math.sqrt((8 * thermal) / Math.PI),
     radius: (0.5 * diameter) / Math.sqrt(0.5 * Math.PI * thermal),
     chokedAir: area * chokedSpeed(0, temperature) * Math.sqrt(AIR_MOLAR_MASS),
     chokedVapour: area * chokedSpeed(1, temperature) * Math.sqrt(WATER_MOLAR_MASS),

@@ -1,4 +1,5 @@
 import { chebyshevFit, evaluateFit, type FitValue } from '../numeric/chebyshev-fit.ts';
+import { exp, log } from '../numeric/portable-math.ts';
 import { TRIPLE_TEMPERATURE } from './constants.ts';
 import { sublimationHeat } from './ice-latent-heat.ts';
 import { type IceVapour, icePressure, iceVapour } from './ice-pressure.ts';
@@ -15,16 +16,16 @@ const HIGHEST_PRESSURE = icePressure(TRIPLE_TEMPERATURE);
 const DEGREE = 12;
 
 const logPressureByInverse = chebyshevFit(
-  (inverse) => Math.log(icePressure(Math.min(TRIPLE_TEMPERATURE, 1 / inverse))),
+  (inverse) => log(icePressure(Math.min(TRIPLE_TEMPERATURE, 1 / inverse))),
   1 / TRIPLE_TEMPERATURE,
   1 / COLDEST,
   DEGREE,
 );
 
 const inverseByLogPressure = chebyshevFit(
-  (logPressure) => 1 / iceTemperature(Math.min(HIGHEST_PRESSURE, Math.max(LOWEST_PRESSURE, Math.exp(logPressure)))),
-  Math.log(LOWEST_PRESSURE),
-  Math.log(HIGHEST_PRESSURE),
+  (logPressure) => 1 / iceTemperature(Math.min(HIGHEST_PRESSURE, Math.max(LOWEST_PRESSURE, exp(logPressure)))),
+  log(LOWEST_PRESSURE),
+  log(HIGHEST_PRESSURE),
   DEGREE,
 );
 
@@ -39,7 +40,7 @@ export function fastIceVapour(T: number, out: IceVapour): void {
     return;
   }
   evaluateFit(logPressureByInverse, 1 / T, fit);
-  out.pressure = Math.exp(fit.value);
+  out.pressure = exp(fit.value);
   out.slope = (-out.pressure * fit.slope) / (T * T);
 }
 
@@ -49,7 +50,7 @@ export function fastIceFront(p: number, out: IceFront): void {
     iceFront(p, out);
     return;
   }
-  evaluateFit(inverseByLogPressure, Math.log(p), fit);
+  evaluateFit(inverseByLogPressure, log(p), fit);
   out.temperature = 1 / fit.value;
   out.slope = (-p * fit.value * fit.value) / fit.slope;
 }

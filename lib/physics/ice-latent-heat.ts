@@ -1,3 +1,4 @@
+import { exp } from '../numeric/portable-math.ts';
 import { TRIPLE_TEMPERATURE, WATER_MOLAR_MASS } from './constants.ts';
 
 /** Coldest temperature of the fit [K]. */
@@ -14,5 +15,5 @@ export function sublimationHeat(T: number): number {
     throw new RangeError(`sublimation heat needs ${COLDEST}–${TRIPLE_TEMPERATURE} K, got ${T} K`);
   }
   const x = T / 123.75;
-  return (46782.5 + (35.8925 - 0.07414 * T) * T + 541.5 * Math.exp(-x * x)) / WATER_MOLAR_MASS;
+  return (46782.5 + (35.8925 - 0.07414 * T) * T + 541.5 * exp(-x * x)) / WATER_MOLAR_MASS;
 }

@@ -1,3 +1,4 @@
+import { exp, log } from '../numeric/portable-math.ts';
 import { TRIPLE_PRESSURE, TRIPLE_TEMPERATURE } from './constants.ts';
 
 /** Coldest temperature of the equation [K]. */
@@ -32,10 +33,10 @@ export interface LogIcePressure {
  */
 export function logIcePressure(T: number, out: LogIcePressure): void {
   const theta = T / TRIPLE_TEMPERATURE;
-  const x = Math.log(theta);
-  const first = A1 * Math.exp(B1 * x);
-  const second = A2 * Math.exp(B2 * x);
-  const third = A3 * Math.exp(B3 * x);
+  const x = log(theta);
+  const first = A1 * exp(B1 * x);
+  const second = A2 * exp(B2 * x);
+  const third = A3 * exp(B3 * x);
   out.value = (first + second + third) / theta;
   out.byInverse = -TRIPLE_TEMPERATURE * ((B1 - 1) * first + (B2 - 1) * second + (B3 - 1) * third);
 }
@@ -57,7 +58,7 @@ const logarithm: LogIcePressure = { value: 0, byInverse: 0 };
 export function iceVapour(T: number, out: IceVapour): void {
   checkRange(T);
   logIcePressure(T, logarithm);
-  out.pressure = TRIPLE_PRESSURE * Math.exp(logarithm.value);
+  out.pressure = TRIPLE_PRESSURE * exp(logarithm.value);
   out.slope = (-out.pressure * logarithm.byInverse) / (T * T);
 }
 

@@ -1,10 +1,11 @@
+import { log } from '../numeric/portable-math.ts';
 import { TRIPLE_PRESSURE, TRIPLE_TEMPERATURE } from './constants.ts';
 import { icePressure, type LogIcePressure, logIcePressure } from './ice-pressure.ts';
 
 /** Coldest ice asked for [K]; no dryer comes near, and the first guess below holds that far. */
 const COLDEST = 100;
 const LOWEST_PRESSURE = icePressure(COLDEST);
-const LOG_TRIPLE_PRESSURE = Math.log(TRIPLE_PRESSURE);
+const LOG_TRIPLE_PRESSURE = log(TRIPLE_PRESSURE);
 
 /** Two steps leave less than 1e-14 relative from 100 K to the triple point; see the round-trip test. */
 const NEWTON_STEPS = 2;
@@ -29,7 +30,7 @@ export function iceFront(p: number, out: IceFront): void {
   if (!(p >= LOWEST_PRESSURE && p <= TRIPLE_PRESSURE)) {
     throw new RangeError(`ice temperature needs ${LOWEST_PRESSURE}–${TRIPLE_PRESSURE} Pa, got ${p} Pa`);
   }
-  const logPressure = Math.log(p);
+  const logPressure = log(p);
   const wanted = logPressure - LOG_TRIPLE_PRESSURE;
   let inverse = (29.12 - logPressure) / (1.814625 * logPressure + 6190.134);
   for (let i = 0; i < NEWTON_STEPS; i += 1) {

@@ -1,3 +1,5 @@
+import { exp, log } from '../numeric/portable-math.ts';
+
 /** A vessel pumped at constant speed, with gas leaking in. */
 export interface PumpDownCase {
   /** Volume [m³]. */
@@ -24,7 +26,7 @@ export function settledPressure(vessel: PumpDownCase): number {
  */
 export function pumpDownPressure(vessel: PumpDownCase, time: number): number {
   const settled = settledPressure(vessel);
-  return settled + (vessel.start - settled) * Math.exp((-vessel.speed * time) / vessel.volume);
+  return settled + (vessel.start - settled) * exp((-vessel.speed * time) / vessel.volume);
 }
 
 /**
@@ -38,7 +40,7 @@ export function pumpDownTime(vessel: PumpDownCase, target: number): number {
   if (!(target > settled && target <= vessel.start)) {
     throw new RangeError(`pump-down from ${vessel.start} Pa settles at ${settled} Pa and never passes ${target} Pa`);
   }
-  return (vessel.volume / vessel.speed) * Math.log((vessel.start - settled) / (target - settled));
+  return (vessel.volume / vessel.speed) * log((vessel.start - settled) / (target - settled));
 }
 
 /**
@@ -58,5 +60,5 @@ export function hosePumpDownTime(vessel: PumpDownCase, viscous: number, target: 
 }
 
 function hoseIntegral(x: number): number {
-  return Math.asinh(x) - (Math.sqrt(1 + x * x) + 1) / x;
+  return log(x + Math.sqrt(1 + x * x)) - (Math.sqrt(1 + x * x) + 1) / x;
 }

@@ -1,4 +1,5 @@
 import { segmentIndex } from '../numeric/interpolate.ts';
+import { log } from '../numeric/portable-math.ts';
 
 /** What the law of a pump needs to know. */
 export interface PumpCurve {
@@ -53,7 +54,7 @@ function checkTable(points: PumpCurve['table']): void {
 
 /** Is S·p rising all the way between two points, S being linear in ln p? d(S·p)/dp = S + dS/d ln p. */
 function rising(low: PumpCurve['table'][number], high: PumpCurve['table'][number]): boolean {
-  const slope = (high.speed - low.speed) / Math.log(high.pressure / low.pressure);
+  const slope = (high.speed - low.speed) / log(high.pressure / low.pressure);
   return Math.min(low.speed, high.speed) + slope > 0;
 }
 
@@ -72,7 +73,7 @@ export function pumpLaw(pump: PumpCurve): PumpLaw {
   return {
     speed: pump.speed,
     ultimate: pump.ultimate,
-    logPressures: Float64Array.from(points, (point) => Math.log(point.pressure)),
+    logPressures: Float64Array.from(points, (point) => log(point.pressure)),
     speeds: Float64Array.from(points, (point) => point.speed),
     lowSpeed: first ? first.speed / (1 - pump.ultimate / first.pressure) : pump.speed,
   };
@@ -88,7 +89,7 @@ export function pumpLaw(pump: PumpCurve): PumpLaw {
 export function pumpThroughput(law: PumpLaw, pressure: number, out: PumpThroughput): void {
   const { logPressures, speeds } = law;
   const last = speeds.length - 1;
-  const logPressure = last < 0 ? 0 : Math.log(pressure);
+  const logPressure = last < 0 ? 0 : log(pressure);
   if (pressure <= law.ultimate) {
     out.throughput = 0;
     out.slope = 0;

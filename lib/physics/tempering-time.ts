@@ -1,4 +1,5 @@
 import { brent } from '../numeric/brent.ts';
+import { cos, log, sin } from '../numeric/portable-math.ts';
 import { checkSlab, type FreezingCase, type FreezingOutcome } from './freezing-time.ts';
 
 /** Properties of a load that is frozen already. */
@@ -13,7 +14,7 @@ export interface TemperingProperties {
 
 /** First root ζ of ζ·tan ζ = Bi, between 0 and π/2 [-]. Written without the pole of the tangent. */
 export function slabEigenvalue(biot: number): number {
-  const outcome = brent((zeta) => zeta * Math.sin(zeta) - biot * Math.cos(zeta), 0, Math.PI / 2);
+  const outcome = brent((zeta) => zeta * sin(zeta) - biot * cos(zeta), 0, Math.PI / 2);
   if (outcome.kind !== 'root') throw new RangeError(`Biot number must be positive, got ${biot}`);
   return outcome.root;
 }
@@ -32,8 +33,8 @@ export function temperingTime(slab: FreezingCase, load: TemperingProperties): Fr
   if (!(ambient < finalCentre)) return { kind: 'neverFreezes', ambient, needed: finalCentre };
   const depth = slab.thickness / slab.sides;
   const zeta = slabEigenvalue((coefficient * depth) / load.conductivity);
-  const amplitude = (4 * Math.sin(zeta)) / (2 * zeta + Math.sin(2 * zeta));
+  const amplitude = (4 * sin(zeta)) / (2 * zeta + sin(2 * zeta));
   const left = (finalCentre - ambient) / (initial - ambient);
-  const fourier = Math.max(0, Math.log(amplitude / left) / (zeta * zeta));
+  const fourier = Math.max(0, log(amplitude / left) / (zeta * zeta));
   return { kind: 'frozen', time: (fourier * depth * depth * load.density * load.heat) / load.conductivity };
 }

@@ -1,3 +1,4 @@
+import { log } from '../numeric/portable-math.ts';
 import type { ChamberRates } from './chamber-rates.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
 import { DRIED, GAS, HEAT, MOISTURE, PUMPED, type PumpGroup, STATE_SIZE, TEMPERATURE } from './group-state.ts';
@@ -104,7 +105,7 @@ export function restartSteps(run: GroupRun): void {
 /** Distance to the end of the present stage: the ice, or the moisture above the target, relative to their start. */
 function remaining(unit: ChamberUnit, state: Float64Array, at: number): number {
   if (unit.mode === 'pumping')
-    return Math.log(((state[at + GAS] as number) + unit.drying.vapourPressure) / unit.spec.pressureCeiling);
+    return log(((state[at + GAS] as number) + unit.drying.vapourPressure) / unit.spec.pressureCeiling);
   if (unit.flooded || !unit.load) return Number.POSITIVE_INFINITY;
   if (unit.mode === 'primary') return 1 - (state[at + DRIED] as number);
   if (unit.mode !== 'secondary') return Number.POSITIVE_INFINITY;

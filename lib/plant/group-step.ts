@@ -1,3 +1,4 @@
+import { exp } from '../numeric/portable-math.ts';
 import type { ChamberRates } from './chamber-rates.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
 import {
@@ -94,7 +95,7 @@ function sensible(temperature: number): number {
 function moistureAt(unit: ChamberUnit, moisture: number, exponent: number): number {
   if (exponent === 0 || !unit.load) return moisture;
   const { equilibrium } = unit.load.product.desorption;
-  return equilibrium + (moisture - equilibrium) * Math.exp(-exponent);
+  return equilibrium + (moisture - equilibrium) * exp(-exponent);
 }
 
 /** Predicts every value at the end of the step: slow ones by Euler, fast ones along their last slope. */

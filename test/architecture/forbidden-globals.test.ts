@@ -16,6 +16,9 @@ describe('is reported', () => {
     'const a = process.env.A;',
     'const a = { document };',
     'setTimeout(run, 0);',
+    'const a = Math.exp(1);',
+    'const a = b ** 3;',
+    'const a = b ** c;',
   ])('%s', (text) => {
     expect(faultsOf(text)).toHaveLength(1);
   });
@@ -32,6 +35,8 @@ describe('passes', () => {
     'const day = new Date(milliseconds);',
     '// window and document are only spoken of',
     "const a = 'window';",
+    'const a = b ** 2 + 2 ** 32;',
+    'const a = Math.sqrt(Math.abs(b));',
   ])('%s', (text) => {
     expect(faultsOf(text)).toEqual([]);
   });
@@ -42,4 +47,5 @@ it('leaves the browser edge alone and lets the command read its process', () => 
   expect(faultsOf('process.exitCode = 1;', 'lib/headless/a.ts')).toEqual([]);
   expect(faultsOf('window.alert(1);', 'lib/headless/a.ts')).toHaveLength(1);
   expect(faultsOf('window.alert(1);', 'components/a.tsx')).toEqual([]);
+  expect(faultsOf('const digits = Math.log10(size);', 'lib/views/a.ts')).toEqual([]);
 });

@@ -25,7 +25,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   'lib/numeric': { values: ['lib/result'] },
   'lib/physics': { values: ['lib/numeric', ...GROUND] },
   'lib/inputs': { values: ['lib/units', ...GROUND] },
-  'lib/plan': { values: ['lib/inputs', 'lib/units', ...GROUND] },
+  'lib/plan': { values: ['lib/inputs', 'lib/numeric', 'lib/units', ...GROUND] },
   'lib/plant': { values: ['lib/physics', 'lib/numeric', ...GROUND] },
   'lib/cost': { values: ['lib/numeric', ...GROUND] },
   'lib/finance': { values: ['lib/numeric', ...GROUND] },

@@ -1,5 +1,6 @@
 import type { QuantityField } from '../../inputs/input-field.ts';
 import { fieldOf } from '../../inputs/register.ts';
+import { log } from '../../numeric/portable-math.ts';
 import type { Plan } from '../../plan/plan-types.ts';
 import { fromBase } from '../../units/convert.ts';
 import type { BatchUse, Calibration, ComparedBatch, FittedValue } from './calibration.ts';
@@ -46,9 +47,7 @@ function withMeasured(plan: Plan, values: readonly FittedValue[]): Plan {
 
 /** Root of the mean square of log measured over log expected hours, as a share. */
 function typicalMiss(batches: readonly ComparedBatch[], side: 'before' | 'after'): number {
-  const misses = batches.flatMap(({ time, [side]: expected }) =>
-    expected === null ? [] : [Math.log(time / expected)],
-  );
+  const misses = batches.flatMap(({ time, [side]: expected }) => (expected === null ? [] : [log(time / expected)]));
   return Math.sqrt(misses.reduce((sum, miss) => sum + miss * miss, 0) / Math.max(1, misses.length));
 }
 
@@ -64,7 +63,7 @@ function fitWithoutOdd(batches: readonly LoggedBatch[], bench: Bench, onPass: ()
   const first = fitLog(batches, parameters, forecast, onPass);
   const misses = batches.map((batch) => {
     const drying = forecast.of(batch, first.places);
-    return drying ? Math.log(batch.time / drying.time) : 0;
+    return drying ? log(batch.time / drying.time) : 0;
   });
   const odd = oddBatches(batches, misses);
   if (odd.length === 0) return { fit: first, odd };
@@ -164,7 +163,7 @@ export function calibrate(plan: Plan, onProgress: (progress: CalibrationProgress
   return {
     batches,
     values: [...measured, ...fittedValues(parameters, fitted.fit, kept, next)],
-    contradictions: contradictions(all),
+    contradictions: contradictions(kept),
     untested: [...new Set(all.map((batch) => batch.chamber))].filter((id) => !tested.has(id)),
     levellingOff: leaks.levellingOff,
     miss: missOf(batches),

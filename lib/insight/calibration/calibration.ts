@@ -56,6 +56,7 @@ export interface ComparedBatch {
 export interface Calibration {
   readonly batches: readonly ComparedBatch[];
   readonly values: readonly FittedValue[];
+  /** Among the batches that had a say. */
   readonly contradictions: readonly Contradiction[];
   /** Chamber types with batches but no pressure-rise test: their leak was taken as it stands in the plan. */
   readonly untested: readonly string[];

@@ -1,3 +1,4 @@
+import { pow } from '../../numeric/portable-math.ts';
 import { leakRate } from '../../physics/leak-rate.ts';
 import type { RiseTest } from './logged-batches.ts';
 
@@ -29,7 +30,7 @@ interface Rated {
 }
 
 function rated(test: RiseTest, volume: number): Rated {
-  const readings = Math.hypot(READING * test.from, READING * test.to, LEAST_READING);
+  const readings = Math.sqrt((READING * test.from) ** 2 + (READING * test.to) ** 2 + LEAST_READING ** 2);
   return {
     time: test.time,
     rate: leakRate(volume, test.to - test.from, test.time),
@@ -41,7 +42,7 @@ function levelsOff(tests: readonly Rated[]): boolean {
   const byTime = [...tests].sort((a, b) => a.time - b.time);
   const [shortest, longest] = [byTime[0], byTime.at(-1)];
   if (!shortest || !longest || longest.time < CLEARLY_LONGER * shortest.time) return false;
-  const doubt = 2 * Math.hypot(shortest.deviation, longest.deviation);
+  const doubt = 2 * Math.sqrt(shortest.deviation ** 2 + longest.deviation ** 2);
   return longest.rate < CLEARLY_LESS * shortest.rate && shortest.rate - longest.rate > doubt;
 }
 
@@ -59,10 +60,10 @@ export function leakFromTests(
 ): LeakEstimate | null {
   if (tests.length === 0) return null;
   const all = tests.map((test) => rated(test, volume));
-  const weight = all.reduce((sum, test) => sum + test.deviation ** -2, 0);
-  const leak = all.reduce((sum, test) => sum + test.rate * test.deviation ** -2, 0) / weight;
+  const weight = all.reduce((sum, test) => sum + pow(test.deviation, -2), 0);
+  const leak = all.reduce((sum, test) => sum + test.rate * pow(test.deviation, -2), 0) / weight;
   const misfit = all.reduce((sum, test) => sum + ((test.rate - leak) / test.deviation) ** 2, 0);
   const excess = Math.max(1, misfit / Math.max(1, all.length - 1));
-  const deviation = Math.hypot(Math.sqrt(excess / weight), volumeDeviation * leak);
+  const deviation = Math.sqrt(excess / weight + (volumeDeviation * leak) ** 2);
   return { leak, deviation, tests: all.length, levelsOff: levelsOff(all) };
 }

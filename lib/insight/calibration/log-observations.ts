@@ -1,3 +1,4 @@
+import { log } from '../../numeric/portable-math.ts';
 import type { DryingForecast } from './forecast-drying.ts';
 import type { LogForecast } from './log-forecast.ts';
 import type { LoggedBatch } from './logged-batches.ts';
@@ -15,16 +16,16 @@ const NEVER = 20 * 86_400;
 /** All that a list of batches measured: hours always, the highest pressure where somebody looked. */
 export function observationsOf(batches: readonly LoggedBatch[]): readonly Observation[] {
   return batches.flatMap((batch): Observation[] => [
-    { batch, of: 'time', measured: Math.log(batch.time) },
+    { batch, of: 'time', measured: log(batch.time) },
     ...(batch.highestPressure === null
       ? []
-      : [{ batch, of: 'pressure' as const, measured: Math.log(batch.highestPressure) }]),
+      : [{ batch, of: 'pressure' as const, measured: log(batch.highestPressure) }]),
   ]);
 }
 
 function expected(observation: Observation, drying: DryingForecast | null): number {
-  if (observation.of === 'time') return Math.log(drying?.time ?? NEVER);
-  return drying ? Math.log(drying.highestPressure) : observation.measured;
+  if (observation.of === 'time') return log(drying?.time ?? NEVER);
+  return drying ? log(drying.highestPressure) : observation.measured;
 }
 
 /** Logarithm of what the model expects in place of each measured figure. */

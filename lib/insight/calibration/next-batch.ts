@@ -1,3 +1,4 @@
+import { log } from '../../numeric/portable-math.ts';
 import type { LogFit } from './fit-log.ts';
 import type { FitParameter } from './fit-parameter.ts';
 import type { BatchKind, LogForecast } from './log-forecast.ts';
@@ -43,7 +44,7 @@ function slopes(kind: BatchKind, forecast: LogForecast, places: readonly number[
     const above = forecast.of(kind, places.with(k, (places[k] as number) + STEP));
     const below = forecast.of(kind, places.with(k, (places[k] as number) - STEP));
     if (!above || !below) return null;
-    made[k] = Math.log(above.time / below.time) / (2 * STEP);
+    made[k] = log(above.time / below.time) / (2 * STEP);
   }
   return made;
 }

@@ -1,3 +1,4 @@
+import { pow } from '../../numeric/portable-math.ts';
 import { ODDS_SCALE } from './fit-scale.ts';
 import type { LoggedBatch } from './logged-batches.ts';
 import type { Prior } from './prior.ts';
@@ -32,16 +33,16 @@ export function waterFromWeights(batches: readonly LoggedBatch[], target: number
   const places = batches.flatMap((batch) => placeOf(batch, target));
   if (places.length === 0) return null;
   const mean = places.reduce((sum, place) => sum + place, 0) / places.length;
-  const belief = prior.spread ** -2;
+  const belief = pow(prior.spread, -2);
   let place = prior.centre;
   let weight = belief;
   for (let round = 0; round < ROUNDS; round += 1) {
     // A share s of the weight of the solids is s/w on the odds scale.
     const water = ODDS_SCALE.from(place);
     const residuals = places.map((value) => (value - mean) * water);
-    const each = (scatter(residuals, USUAL_SCATTER, 1) / water) ** -2;
+    const each = pow(scatter(residuals, USUAL_SCATTER, 1) / water, -2);
     weight = belief + places.length * each;
     place = (belief * prior.centre + places.length * each * mean) / weight;
   }
-  return { place, deviation: weight ** -0.5, weighings: places.length };
+  return { place, deviation: 1 / Math.sqrt(weight), weighings: places.length };
 }

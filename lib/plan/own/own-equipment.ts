@@ -1,6 +1,7 @@
 import { defaultValues } from '../../inputs/default-values.ts';
 import { inBase, type Quantity } from '../../inputs/quantity.ts';
 import { fieldOf, type Section } from '../../inputs/register.ts';
+import { pow } from '../../numeric/portable-math.ts';
 import type { ChamberType, HoseType, PumpType } from '../plan-types.ts';
 import type { OwnAnswers } from './own-answers.ts';
 import { scaledGuess, toldQuantity } from './scaled.ts';
@@ -53,7 +54,7 @@ export function ownChamber({ shelfArea }: OwnAnswers): ChamberType {
     id: 'chamber',
     name: 'Chamber',
     ...scaledParts('chamber', CHAMBER_SIZE, size),
-    ...scaledParts('chamber', CHAMBER_MONEY, size ** MONEY_POWER),
+    ...scaledParts('chamber', CHAMBER_MONEY, pow(size, MONEY_POWER)),
     shelfArea: area,
   };
 }
@@ -66,7 +67,7 @@ export function ownPump(id: string, name: string, area: number): PumpType {
     id,
     name,
     ...scaledParts('pump', PUMP_SIZE, size),
-    ...scaledParts('pump', PUMP_MONEY, size ** MONEY_POWER),
+    ...scaledParts('pump', PUMP_MONEY, pow(size, MONEY_POWER)),
     speedTable: [],
   };
 }

@@ -1,5 +1,6 @@
 import { inBase } from '../../inputs/quantity.ts';
 import { seasonWeights } from '../../inputs/season-weights.ts';
+import { exp, log } from '../../numeric/portable-math.ts';
 import type { Finding } from '../../result.ts';
 import type { Plan, Product } from '../plan-types.ts';
 import { planError } from './plan-error.ts';
@@ -41,9 +42,9 @@ const FASTEST_DESORPTION = 0.012;
 function desorptionFindings(product: Product, path: string): readonly Finding[] {
   const temperature = inBase(product.shelfSecondary, 'temperature');
   const energy = inBase(product.desorptionEnergy, 'molarEnergy');
-  const rate = inBase(product.desorptionRate, 'rate') * Math.exp(-energy / (GAS_CONSTANT * temperature));
+  const rate = inBase(product.desorptionRate, 'rate') * exp(-energy / (GAS_CONSTANT * temperature));
   if (rate <= FASTEST_DESORPTION) return [];
-  const minutes = Math.log(2) / rate / 60;
+  const minutes = log(2) / rate / 60;
   const shown = `${product.desorptionRate.value} ${product.desorptionRate.unit}`;
   const problem = `${product.name} would lose half of its held water in ${minutes.toPrecision(2)} minutes, which no food does.`;
   return [
