@@ -2,6 +2,8 @@ import { memo, useRef, useState } from 'react';
 import { applyTheme, startTheme } from '../../lib/io/theme-choice.ts';
 import type { UnitSystem } from '../../lib/units/dimension.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
+import { PlansButton } from '../plans/plans-button.tsx';
+import { ShareButton } from '../plans/share-button.tsx';
 import { getPlanner } from '../state/planner.ts';
 import type { Keeping } from '../state/planner-state.ts';
 import { usePlanner } from '../state/use-planner.ts';
@@ -124,11 +126,12 @@ export const PageHeader = memo(function PageHeader() {
           disabled={future.length === 0}
           onPress={planner.redo}
         />
+        <PlansButton />
         <OpenButton />
         <SignButton sign="save" label="Save" wordy onPress={planner.saveFile} />
+        <ShareButton />
         <ChoiceBar label="Units" options={SYSTEMS} value={plan.site.unitSystem} onChange={setSystem} />
         <ThemeButton />
-        <SignButton sign="restart" label="Start again from the demo" onPress={planner.restart} />
       </div>
     </header>
   );

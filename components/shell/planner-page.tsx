@@ -1,6 +1,7 @@
 'use client';
 
 import { Suspense } from 'react';
+import { LinkedDialog } from '../plans/linked-dialog.tsx';
 import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
 import { OpenFailureDialog } from './open-failure-dialog.tsx';
@@ -52,6 +53,7 @@ export default function PlannerPage() {
         </div>
       </main>
       <FileDialog />
+      <LinkedDialog />
     </div>
   );
 }

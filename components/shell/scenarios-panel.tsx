@@ -1,6 +1,6 @@
 'use client';
 
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { computedIn } from '../../lib/io/engine-desk.ts';
 import { OUTPUTS } from '../../lib/model/outputs.ts';
 import { cellNote } from '../../lib/views/cell-note.ts';
@@ -18,6 +18,7 @@ import type { NamedCell } from '../sheet/named-cell.ts';
 import { ScenarioSheet } from '../sheet/scenario-sheet.tsx';
 import type { TypedCell } from '../sheet/sheet-context.ts';
 import { SheetToolbar } from '../sheet/sheet-toolbar.tsx';
+import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
 import { useKeptSame } from '../ui/use-kept-same.ts';
 import { CautionsBlock } from './cautions-block.tsx';
@@ -33,6 +34,10 @@ export default function ScenariosPanel() {
   const [typed, setTyped] = useState<TypedCell | null>(null);
   const [isWhole, setWhole] = useState(false);
   const explained = useExplained();
+  const onTyping = useCallback((cell: TypedCell | null) => {
+    setTyped(cell);
+    getPlanner().typing(cell);
+  }, []);
 
   const state = useMemo(() => presentState(sheet), [sheet]);
   const { plan } = state;
@@ -70,7 +75,7 @@ export default function ScenariosPanel() {
           currentId={currentId}
           isWhole={isWhole}
           onFocus={setFocused}
-          onTyping={setTyped}
+          onTyping={onTyping}
           onExplain={explained.open}
         />
         <CellNoteLine
