@@ -56,7 +56,14 @@ describe('monthlyVolumes', () => {
   it('follows season, growth and the month the plan starts in', () => {
     const seasonality = [3, ...flat(11, 1)];
     const demand = { perMonth: 14, seasonality, growth: 0.21 };
-    const months = monthlyVolumes({ ...even, horizonMonths: 25, availability: flat(25, 1), capacity: flat(25, 1e6), startMonth: 11, demand });
+    const months = monthlyVolumes({
+      ...even,
+      horizonMonths: 25,
+      availability: flat(25, 1),
+      capacity: flat(25, 1e6),
+      startMonth: 11,
+      demand,
+    });
     expect(months[0]?.demand).toBeCloseTo(12, 9);
     expect(months[1]?.demand).toBeCloseTo(36 * 1.21 ** (1 / 12), 9);
     expect(months[24]?.demand).toBeCloseTo(12 * 1.21 ** 2, 9);
