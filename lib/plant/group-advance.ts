@@ -47,6 +47,7 @@ export interface StepControl {
 export const STANDARD_CONTROL: StepControl = { tolerance: 1e-3, longest: 7200 };
 
 const FIRST_STEP = 6;
+const GENTLE_STEP = 60;
 const SHORTEST_STEP = 1e-3;
 /** The two-step formula stays stable up to a growth of 1 + √2 from one step to the next. */
 const GROWTH = 2.4;
@@ -100,6 +101,12 @@ export function groupRun(group: PumpGroup, control: StepControl): GroupRun {
 export function restartSteps(run: GroupRun): void {
   forgetSlopes(run.work);
   run.nextLength = FIRST_STEP;
+}
+
+/** Starts anew after a chamber has only stopped giving off vapour or been shut off: its neighbours feel that slowly. */
+export function restartGently(run: GroupRun): void {
+  forgetSlopes(run.work);
+  run.nextLength = GENTLE_STEP;
 }
 
 /** Distance to the end of the present stage: the ice, or the moisture above the target, relative to their start. */

@@ -81,7 +81,7 @@ function history(group: PumpGroup, work: StepWork, formula: BackwardFormula, at:
 
 const MAX_ITERATIONS = 30;
 /** Newton stops after a correction below this share; each correction is about a hundredth of the one before. */
-const TOLERANCE = 3e-4;
+const TOLERANCE = 5e-4;
 
 /** Trial temperatures are kept where the laws hold [K]; a solution never lies at these bounds. */
 const COLDEST = 180;

@@ -1,5 +1,6 @@
 import { closeBatch } from './batch-record.ts';
 import { pushEvent } from './event-queue.ts';
+import { restartGently } from './group-advance.ts';
 import { DRIED, MOISTURE, setValue, stateValue, TEMPERATURE } from './group-state.ts';
 import type { LoadLaw } from './load-law.ts';
 import type { PlantProblem } from './report-types.ts';
@@ -62,7 +63,7 @@ function beginLoading(shop: Shop, chamber: ChamberRun): void {
 }
 
 function beginUnloading(shop: Shop, chamber: ChamberRun): void {
-  settleGroup(shop, chamber.group);
+  settleGroup(shop, chamber.group, restartGently);
   chamber.pending = closeBatch(shop, chamber);
   enterPhase(shop, chamber, 'unloading');
   vent(shop, chamber);

@@ -1,7 +1,7 @@
 import { equalisedPressure } from '../physics/equalised-pressure.ts';
 import type { ChamberUnit } from './chamber-unit.ts';
 import { pushEvent } from './event-queue.ts';
-import { restartSteps, rewindGroup } from './group-advance.ts';
+import { restartGently, restartSteps, rewindGroup } from './group-advance.ts';
 import { DRIED, GAS, HEAT, MOISTURE, PUMPED, setValue, stateValue, TEMPERATURE, underVacuum } from './group-state.ts';
 import { ATMOSPHERE, type PumpDown } from './pump-down.ts';
 import type { PlantProblem } from './report-types.ts';
@@ -9,12 +9,12 @@ import { type ChamberRun, enterPhase, PRIORITY, type PumpRun, type Shop } from '
 import { stepCount } from './step-log.ts';
 import type { PumpSpec } from './types.ts';
 
-/** Brings a group's integration to the present instant before anything in it changes. */
-export function settleGroup(shop: Shop, group: number): void {
+/** Brings a group's integration to the present instant before anything in it changes. @param restart how it then goes on */
+export function settleGroup(shop: Shop, group: number, restart = restartSteps): void {
   const run = shop.groups[group];
   if (!run) throw new RangeError(`no pump group ${group}`);
   rewindGroup(run, shop.now);
-  restartSteps(run);
+  restart(run);
 }
 
 export function unitOf(shop: Shop, chamber: ChamberRun): ChamberUnit {
@@ -80,7 +80,7 @@ function switchOn(shop: Shop, pump: PumpRun): void {
 export function startPumpDown(shop: Shop, group: number): PlantProblem | null {
   const pump = shop.pumps[group] as PumpRun;
   if (pump.busy || pump.waiting.length === 0) return null;
-  settleGroup(shop, group);
+  settleGroup(shop, group, restartGently);
   pump.busy = true;
   pump.members = pump.waiting;
   pump.waiting = [];

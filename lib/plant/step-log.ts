@@ -16,43 +16,46 @@ export const LOG_MANIFOLD = 2;
 export const LOG_VAPOUR = 3;
 export const LOG_HEAD = 4;
 
-/** Every accepted step of a group, flat: LOG_HEAD values of the step, then LOG_SIZE values for each chamber. */
+/** Steps in one piece of a log: a power of two, so that finding a step is a shift and a mask. */
+const PIECE_BITS = 9;
+const PIECE = 1 << PIECE_BITS;
+
+/** Every accepted step of a group: LOG_HEAD values of the step, then LOG_SIZE values for each chamber, in pieces of equal size. */
 export interface StepLog {
   readonly stride: number;
-  /** Room for steps; only the first `steps`·`stride` values count. */
+  readonly pieces: Float64Array[];
+  /** The piece that the last appended step lies in. */
   values: Float64Array;
   steps: number;
 }
 
-const FIRST_ROOM = 512;
-
 export function stepLog(chambers: number): StepLog {
   const stride = LOG_HEAD + chambers * LOG_SIZE;
-  return { stride, values: new Float64Array(FIRST_ROOM * stride), steps: 0 };
+  const first = new Float64Array(PIECE * stride);
+  return { stride, pieces: [first], values: first, steps: 0 };
 }
 
 export function stepCount(log: StepLog): number {
   return log.steps;
 }
 
-/** Makes room for one step more and returns where its values begin. */
+/** Makes room for one step more in `log.values` and returns where in it its values begin. */
 export function appendStep(log: StepLog): number {
-  const at = log.steps * log.stride;
-  if (at === log.values.length) {
-    const larger = new Float64Array(2 * log.values.length);
-    larger.set(log.values);
-    log.values = larger;
-  }
+  const piece = log.steps >> PIECE_BITS;
+  if (piece === log.pieces.length) log.pieces.push(new Float64Array(PIECE * log.stride));
+  log.values = log.pieces[piece] as Float64Array;
+  const at = (log.steps & (PIECE - 1)) * log.stride;
   log.steps += 1;
   return at;
 }
 
 export function stepValue(log: StepLog, step: number, place: number): number {
-  return log.values[step * log.stride + place] as number;
+  const piece = log.pieces[step >> PIECE_BITS] as Float64Array;
+  return piece[(step & (PIECE - 1)) * log.stride + place] as number;
 }
 
 export function chamberValue(log: StepLog, step: number, chamber: number, place: number): number {
-  return log.values[step * log.stride + LOG_HEAD + chamber * LOG_SIZE + place] as number;
+  return stepValue(log, step, LOG_HEAD + chamber * LOG_SIZE + place);
 }
 
 /** Forgets every step after the first `count`. */

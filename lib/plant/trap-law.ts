@@ -19,6 +19,8 @@ export interface TrapLaw {
   readonly spec: TrapSpec;
   /** Heat to take up per kilogram of vapour: sublimation heat plus cooling from the gas temperature [J/kg]. */
   readonly heatPerMass: number;
+  /** Rise of the surface temperature per heat load and per mass of ice on it: δ/(k·A) over that mass [K/(W·kg)]. */
+  readonly resistancePerIce: number;
 }
 
 /** Pressure of vapour over the trap and its slope; written in place so that the inner loop allocates nothing. */
@@ -33,7 +35,12 @@ export interface TrapVapour {
 
 export function trapLaw(spec: TrapSpec, gasTemperature: number): TrapLaw {
   const superheat = VAPOUR_HEAT_CAPACITY * Math.max(0, gasTemperature - TRAP_REFERENCE);
-  return { spec, heatPerMass: sublimationHeat(TRAP_REFERENCE) + superheat };
+  const { area, iceDensity, iceConductivity } = spec;
+  return {
+    spec,
+    heatPerMass: sublimationHeat(TRAP_REFERENCE) + superheat,
+    resistancePerIce: trapIceThickness(1, area, iceDensity) / (area * iceConductivity),
+  };
 }
 
 const surface: IceVapour = { pressure: 0, slope: 0 };
@@ -58,7 +65,7 @@ export function trapVapour(trap: TrapLaw, flow: number, ice: number, out: TrapVa
   const low = spec.curve[index] as RefrigerationPoint;
   const high = spec.curve[index + 1] as RefrigerationPoint;
   const evaporatorSlope = (high.temperature - low.temperature) / (high.load - low.load);
-  const iceResistance = trapIceThickness(ice, spec.area, spec.iceDensity) / (spec.area * spec.iceConductivity);
+  const iceResistance = trap.resistancePerIce * ice;
   const temperature = low.temperature + evaporatorSlope * (load - low.load) + load * iceResistance;
   const capped = Math.min(temperature, TRIPLE_POINT);
   fastIceVapour(capped, surface);
