@@ -24,7 +24,9 @@ export interface BestMix {
 export type BestMixOutcome =
   | ({ readonly kind: 'best' } & BestMix)
   /** This product pays and nothing holds it back: a resource or a demand is missing. */
-  | { readonly kind: 'unlimited'; readonly productId: string };
+  | { readonly kind: 'unlimited'; readonly productId: string }
+  /** The solver went in circles. */
+  | { readonly kind: 'notSolved' };
 
 /**
  * The mix of products that brings the most, under the time there is of each resource and what the market takes.
@@ -45,6 +47,7 @@ export function bestMix(products: readonly MixProduct[], capacity: Readonly<Reco
     ],
     limits: [...names.map((name) => capacity[name] ?? 0), ...limited.map(({ demand }) => demand)],
   });
+  if (outcome.kind === 'notSolved') return outcome;
   if (outcome.kind === 'unbounded')
     return { kind: 'unlimited', productId: products[outcome.activity]?.productId ?? '' };
   const worthOfHour = Object.fromEntries(names.map((name, row) => [name, 3600 * (outcome.shadowPrices[row] ?? 0)]));

@@ -57,6 +57,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   recharts: ['components/charts'],
   zod: ['lib/inputs', 'lib/plan', 'lib/io', 'lib/headless'],
   comlink: ['lib/io'],
+  yalps: ['lib/numeric'],
   dexie: ['lib/io'],
   'ml-levenberg-marquardt': ['lib/numeric'],
   papaparse: ['lib/plan'],

@@ -46,6 +46,7 @@ describe('solveLinearProgram', () => {
     fc.assert(
       fc.property(program, (terms) => {
         const outcome = solveLinearProgram(terms);
+        if (outcome.kind === 'notSolved') throw new Error('the solver went in circles');
         if (outcome.kind === 'unbounded') {
           expect(terms.uses.every((row) => row[outcome.activity] === 0)).toBe(true);
           return;
@@ -68,6 +69,60 @@ describe('solveLinearProgram', () => {
       }),
       { seed: 31, numRuns: 300 },
     );
+  });
+
+  it('has shadow prices that are what a little more of a limit brings', () => {
+    const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const list = (length: number, min: number, max: number) =>
+      fc.array(number(min, max), { minLength: length, maxLength: length });
+    const program = fc.record({
+      gain: list(4, 1, 20),
+      uses: fc.array(list(4, 0.5, 9), { minLength: 3, maxLength: 3 }),
+      limits: list(3, 10, 100),
+    });
+    const valueOf = (terms: Parameters<typeof solveLinearProgram>[0]) => {
+      const outcome = solveLinearProgram(terms);
+      if (outcome.kind !== 'optimal') throw new Error(outcome.kind);
+      return outcome.value;
+    };
+    fc.assert(
+      fc.property(program, fc.nat(2), (terms, row) => {
+        const outcome = solveLinearProgram(terms);
+        if (outcome.kind !== 'optimal') throw new Error(outcome.kind);
+        const step = 1e-4;
+        const moved = (by: number) =>
+          valueOf({ ...terms, limits: terms.limits.map((limit, k) => (k === row ? limit + by : limit)) });
+        const [up, down] = [(moved(step) - outcome.value) / step, (outcome.value - moved(-step)) / step];
+        // The value is concave in each limit, so that the price lies between what more brings and what less costs.
+        expect(outcome.shadowPrices[row]).toBeGreaterThanOrEqual(up - 1e-5);
+        expect(outcome.shadowPrices[row]).toBeLessThanOrEqual(down + 1e-5);
+      }),
+      { seed: 8, numRuns: 150 },
+    );
+  });
+
+  it('solves programs in seconds and in cents as in hours and in thousands', () => {
+    const solved = (unit: number, money: number) =>
+      solveLinearProgram({
+        gain: [3 * money, 5 * money],
+        uses: [
+          [unit, 0],
+          [0, 2 * unit],
+          [3 * unit, 2 * unit],
+        ],
+        limits: [4 * unit, 12 * unit, 18 * unit],
+      });
+    for (const [unit, money] of [
+      [3600, 1],
+      [1, 1e5],
+      [1e-3, 1e-4],
+    ] as const) {
+      const outcome = solved(unit, money);
+      if (outcome.kind !== 'optimal') throw new Error(outcome.kind);
+      expect(outcome.amounts[0]).toBeCloseTo(2, 9);
+      expect(outcome.amounts[1]).toBeCloseTo(6, 9);
+      expect((outcome.shadowPrices[1] ?? 0) * (unit / money)).toBeCloseTo(1.5, 9);
+    }
   });
 
   it('refuses sizes that do not fit and limits below nothing', () => {
