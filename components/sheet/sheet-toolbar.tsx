@@ -2,7 +2,7 @@ import {
   addScenarioLikeToday,
   deleteScenarios,
   duplicateScenario,
-  moveScenarioBy,
+  moveScenariosBy,
 } from '../../lib/views/row-gestures.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
 import { getPlanner } from '../state/planner.ts';
@@ -23,8 +23,8 @@ export function SheetToolbar({ isWhole, onWhole }: Props) {
   const currentId = usePlanner((state) => state.currentId);
   const selectedIds = usePlanner((state) => state.selectedIds);
   const { plan } = presentState(sheet);
-  const up = moveScenarioBy(plan, currentId, -1);
-  const down = moveScenarioBy(plan, currentId, 1);
+  const up = moveScenariosBy(plan, [currentId], -1);
+  const down = moveScenariosBy(plan, [currentId], 1);
   const isToday = plan.scenarios[0]?.id === currentId;
   return (
     <div className={styles.bar} role="toolbar" aria-label="Rows of the sheet">

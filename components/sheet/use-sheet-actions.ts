@@ -4,7 +4,7 @@ import { applyEntries, emptyCells } from '../../lib/views/apply-entries.ts';
 import type { CellRange } from '../../lib/views/cell-range.ts';
 import type { EntryColumn } from '../../lib/views/entry-column.ts';
 import { rangeText } from '../../lib/views/range-text.ts';
-import { deleteScenarios, duplicateScenario, moveScenarioBy } from '../../lib/views/row-gestures.ts';
+import { deleteScenarios, duplicateScenario, moveScenariosBy } from '../../lib/views/row-gestures.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import {
   entryCellsIn,
@@ -91,7 +91,7 @@ function actOnRows(tools: SheetTools, range: CellRange, action: SheetAction): vo
   if (first === undefined) return;
   if (action.kind === 'duplicateRow') planner.rowGesture(duplicateScenario(plan, first));
   if (action.kind === 'deleteRows') planner.rowGesture(deleteScenarios(plan, ids));
-  const moved = action.kind === 'moveRow' ? moveScenarioBy(plan, first, action.by) : null;
+  const moved = action.kind === 'moveRow' ? moveScenariosBy(plan, ids, action.by) : null;
   if (moved) planner.rowGesture(moved);
 }
 

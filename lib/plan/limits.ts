@@ -4,6 +4,8 @@ export const LIMITS = {
   depth: 40,
   name: 80,
   note: 4000,
+  cellNote: 1000,
+  cellNotes: 100,
   catalogue: 60,
   scenarios: 200,
   shifts: 60,

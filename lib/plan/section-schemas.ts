@@ -1,7 +1,15 @@
 import { z } from 'zod';
 import { sectionShape } from '../inputs/field-schema.ts';
 import { LIMITS } from './limits.ts';
-import { currencySchema, dateSchema, idSchema, nameSchema, noteSchema, placeSchema } from './text-schemas.ts';
+import {
+  currencySchema,
+  dateSchema,
+  idSchema,
+  nameSchema,
+  noteSchema,
+  notesSchema,
+  placeSchema,
+} from './text-schemas.ts';
 
 const identity = { id: idSchema, name: nameSchema };
 
@@ -55,6 +63,8 @@ export const hoseSchema = z.strictObject({ ...identity, ...sectionShape('hose') 
 export const scenarioSchema = z.strictObject({
   ...identity,
   note: noteSchema,
+  /** What somebody wrote beside single cells of its row, by the column's id. */
+  notes: notesSchema,
   /** The scenario that runs until this one is bought; null when that is the shop of today. */
   after: idSchema.nullable(),
   chambers: z

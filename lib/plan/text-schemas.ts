@@ -20,6 +20,16 @@ export const nameSchema = z
 
 export const noteSchema = z.string().max(LIMITS.note);
 
+const COLUMN_PATTERN = /^[A-Za-z0-9][\w.:-]{0,119}$/;
+
+/** Notes on cells by the id of their column. */
+export const notesSchema = z
+  .record(z.string().regex(COLUMN_PATTERN), z.string().min(1).max(LIMITS.cellNote))
+  .refine((notes) => Object.keys(notes).length <= LIMITS.cellNotes, {
+    error: `A scenario has more than ${LIMITS.cellNotes} notes.`,
+    params: { remedy: 'Remove some of them.' },
+  });
+
 export const placeSchema = z.string().max(LIMITS.name);
 
 export const currencySchema = z.string().regex(/^[A-Z]{3}$/, {

@@ -25,15 +25,20 @@ export function duplicateScenario(plan: Plan, id: string): RowGesture {
   };
 }
 
-/** A new scenario at the end that starts out as today. */
-export function addScenarioLikeToday(plan: Plan): RowGesture {
+/** A new scenario that starts out as today, at a position of the list or else at its end. */
+export function addScenarioLikeToday(plan: Plan, position = plan.scenarios.length): RowGesture {
   const today = plan.scenarios[0];
   const fresh = copyIdentity(plan.scenarios, { id: 'scenario', name: 'Scenario' });
   return {
-    command: { kind: 'addScenario', from: today?.id ?? '', ...fresh },
+    command: { kind: 'addScenario', from: today?.id ?? '', ...fresh, position: Math.max(1, position) },
     said: `${fresh.name} starts out as ${today?.name ?? 'today'}; change what differs.`,
     goTo: fresh.id,
   };
+}
+
+/** A new scenario that starts out as today, right under another. */
+export function insertScenarioBelow(plan: Plan, id: string): RowGesture {
+  return addScenarioLikeToday(plan, plan.scenarios.findIndex((scenario) => scenario.id === id) + 1);
 }
 
 /** Removes scenarios; the one that takes the place of the first of them is gone to. */
@@ -48,15 +53,32 @@ export function deleteScenarios(plan: Plan, ids: readonly string[]): RowGesture 
   };
 }
 
-/** Moves a scenario one row up or down; the first row is the one that all others are judged against. */
-export function moveScenarioBy(plan: Plan, id: string, by: 1 | -1): RowGesture | null {
-  const place = plan.scenarios.findIndex((scenario) => scenario.id === id);
-  const position = place + by;
-  if (place < 0 || position < 0 || position >= plan.scenarios.length) return null;
-  const first = position === 0 ? id : place === 0 ? plan.scenarios[1]?.id : undefined;
-  const said =
-    first === undefined
-      ? `${nameOf(plan, id)} moved ${by < 0 ? 'up' : 'down'}.`
-      : `All rows are now judged against ${nameOf(plan, first)}.`;
-  return { command: { kind: 'moveScenario', id, position }, said, goTo: id };
+function movedWords(plan: Plan, ids: readonly string[], position: number): string {
+  const others = plan.scenarios.filter((scenario) => !ids.includes(scenario.id));
+  const first = position === 0 ? nameOf(plan, ids[0] ?? '') : (others[0]?.name ?? '');
+  if (first !== plan.scenarios[0]?.name) return `All rows are now judged against ${first}.`;
+  const what = ids.length === 1 ? nameOf(plan, ids[0] ?? '') : countOf(ids.length, 'scenario');
+  const isUp = plan.scenarios.findIndex((scenario) => scenario.id === ids[0]) > position;
+  return `${what} moved ${isUp ? 'up' : 'down'}.`;
+}
+
+/**
+ * Moves scenarios, in the order they have, to a position of the list, counted after they are taken out of it. The first row
+ * is the one that all others are judged against. Null when they are there already.
+ */
+export function moveScenariosTo(plan: Plan, ids: readonly string[], position: number): RowGesture | null {
+  const others = plan.scenarios.filter((scenario) => !ids.includes(scenario.id));
+  const target = Math.max(0, Math.min(others.length, position));
+  const [first] = plan.scenarios.filter((scenario) => ids.includes(scenario.id));
+  if (!first) return null;
+  const isThere = ids.every((id, at) => plan.scenarios[target + at]?.id === id);
+  if (isThere) return null;
+  const said = movedWords(plan, ids, target);
+  return { command: { kind: 'moveScenarios', ids, position: target }, said, goTo: first.id };
+}
+
+/** Moves neighbouring scenarios one row up or down; null where there is no row to go to. */
+export function moveScenariosBy(plan: Plan, ids: readonly string[], by: 1 | -1): RowGesture | null {
+  const place = plan.scenarios.findIndex((scenario) => ids.includes(scenario.id));
+  return place < 0 || place + by < 0 ? null : moveScenariosTo(plan, ids, place + by);
 }

@@ -33,7 +33,11 @@ describe('scenarioKey', () => {
   });
 
   it('does not hang on names, notes, units shown or the order of the other rows', () => {
-    const [today, ...others] = withScenario('six-shared', { name: 'Half a dozen', note: 'see mail' }).scenarios;
+    const [today, ...others] = withScenario('six-shared', {
+      name: 'Half a dozen',
+      note: 'see mail',
+      notes: { pump: 'ask' },
+    }).scenarios;
     const plan: Plan = {
       ...DEMO_PLAN,
       name: 'Other',

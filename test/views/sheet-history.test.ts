@@ -5,7 +5,9 @@ import {
   addScenarioLikeToday,
   deleteScenarios,
   duplicateScenario,
-  moveScenarioBy,
+  insertScenarioBelow,
+  moveScenariosBy,
+  moveScenariosTo,
 } from '../../lib/views/row-gestures.ts';
 import {
   performCommand,
@@ -124,6 +126,32 @@ describe('row gestures', () => {
     expect(scenarioOf(added, gesture.goTo)).toEqual({ ...today, id: gesture.goTo, name: 'Scenario 2' });
   });
 
+  it('add a row at the end, or right under another, but never above today', () => {
+    expect(names(done(addScenarioLikeToday(DEMO_PLAN)).sheet).at(-1)).toBe('Scenario 2');
+    expect(names(done(insertScenarioBelow(DEMO_PLAN, 'three-shared')).sheet)[2]).toBe('Scenario 2');
+    expect(names(done(addScenarioLikeToday(DEMO_PLAN, 0)).sheet)[1]).toBe('Scenario 2');
+  });
+
+  it('move several rows at once', () => {
+    const gesture = moveScenariosBy(DEMO_PLAN, ['three-shared', 'four-shared'], 1);
+    expect(gesture?.said).toBe('2 scenarios moved down.');
+    expect(gesture && names(done(gesture).sheet).slice(0, 4)).toEqual([
+      'Today',
+      'Six on one pump',
+      'Three on one pump',
+      'Four on one pump',
+    ]);
+    expect(moveScenariosBy(DEMO_PLAN, ['six-groups', 'four-candy'], 1)).toBeNull();
+  });
+
+  it('drop a row where it is without a step', () => {
+    expect(moveScenariosTo(DEMO_PLAN, ['four-shared'], 2)).toBeNull();
+    expect(moveScenariosTo(DEMO_PLAN, ['four-shared'], 4)?.said).toBe('Four on one pump moved down.');
+    expect(moveScenariosTo(DEMO_PLAN, ['four-shared'], 0)?.said).toBe(
+      'All rows are now judged against Four on one pump.',
+    );
+  });
+
   it('delete several rows and go to the one that takes their place', () => {
     const gesture = deleteScenarios(DEMO_PLAN, ['three-shared', 'four-shared']);
     expect(names(done(gesture).sheet)).toEqual(['Today', 'Six on one pump', 'Six on two pumps', 'Four, mostly candy']);
@@ -131,15 +159,15 @@ describe('row gestures', () => {
   });
 
   it('move a row, and say when another one becomes the yardstick', () => {
-    const up = moveScenarioBy(DEMO_PLAN, 'three-shared', -1);
+    const up = moveScenariosBy(DEMO_PLAN, ['three-shared'], -1);
     expect(up?.said).toBe('All rows are now judged against Three on one pump.');
-    const down = moveScenarioBy(DEMO_PLAN, 'today', 1);
+    const down = moveScenariosBy(DEMO_PLAN, ['today'], 1);
     expect(down?.said).toBe('All rows are now judged against Three on one pump.');
-    expect(moveScenarioBy(DEMO_PLAN, 'four-shared', 1)?.said).toBe('Four on one pump moved down.');
+    expect(moveScenariosBy(DEMO_PLAN, ['four-shared'], 1)?.said).toBe('Four on one pump moved down.');
   });
 
   it('have nowhere to move the first row up and the last one down', () => {
-    expect(moveScenarioBy(DEMO_PLAN, 'today', -1)).toBeNull();
-    expect(moveScenarioBy(DEMO_PLAN, 'four-candy', 1)).toBeNull();
+    expect(moveScenariosBy(DEMO_PLAN, ['today'], -1)).toBeNull();
+    expect(moveScenariosBy(DEMO_PLAN, ['four-candy'], 1)).toBeNull();
   });
 });

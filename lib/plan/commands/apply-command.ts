@@ -2,7 +2,7 @@ import { fail, succeed } from '../../result.ts';
 import { checkPlan } from '../check-plan.ts';
 import type { Plan } from '../plan-types.ts';
 import { addItem, removeItem } from './change-catalogue.ts';
-import { addScenario, moveScenario, removeScenarios, setScenarioFields } from './change-scenarios.ts';
+import { addScenario, moveScenarios, removeScenarios, setScenarioFields } from './change-scenarios.ts';
 import { changeQuantities, changeValues } from './change-values.ts';
 import type { Command } from './command.ts';
 import type { PlanChange } from './plan-change.ts';
@@ -16,11 +16,11 @@ function changed(plan: Plan, command: Command): PlanChange {
     case 'setValues':
       return changeValues(plan, command.changes);
     case 'addScenario':
-      return addScenario(plan, command.from, command.id, command.name);
+      return addScenario(plan, command);
     case 'removeScenarios':
       return removeScenarios(plan, command.ids);
-    case 'moveScenario':
-      return moveScenario(plan, command.id, command.position);
+    case 'moveScenarios':
+      return moveScenarios(plan, command.ids, command.position);
     case 'renameScenario':
       return setScenarioFields(plan, [{ scenario: command.id, field: 'name', value: command.name }]);
     case 'addItem':

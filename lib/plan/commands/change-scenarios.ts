@@ -28,12 +28,19 @@ export function setScenarioFields(plan: Plan, changes: readonly ScenarioChange[]
   return withScenarios(plan, scenarios);
 }
 
-/** The plan with a copy of a scenario right after it. */
-export function addScenario(plan: Plan, from: string, id: string, name: string): PlanChange {
-  const position = positionOf(plan, from);
-  const original = plan.scenarios[position];
+interface NewScenario {
+  readonly from: string;
+  readonly id: string;
+  readonly name: string;
+  readonly position?: number;
+}
+
+/** The plan with a copy of a scenario, right after it or at a position of the list. */
+export function addScenario(plan: Plan, { from, id, name, position }: NewScenario): PlanChange {
+  const place = positionOf(plan, from);
+  const original = plan.scenarios[place];
   if (!original) return unknownScenario(from);
-  return withScenarios(plan, plan.scenarios.toSpliced(position + 1, 0, { ...original, id, name }));
+  return withScenarios(plan, plan.scenarios.toSpliced(position ?? place + 1, 0, { ...original, id, name }));
 }
 
 /** The plan without some scenarios. The first is the shop as it is, which the others are judged against, and stays. */
@@ -48,12 +55,13 @@ export function removeScenarios(plan: Plan, ids: readonly string[]): PlanChange 
   return withScenarios(plan, today ? [today, ...others.filter((scenario) => !ids.includes(scenario.id))] : []);
 }
 
-/** The plan with a scenario moved to a position of the list, which is kept within its ends. */
-export function moveScenario(plan: Plan, id: string, position: number): PlanChange {
-  const from = positionOf(plan, id);
-  const moved = plan.scenarios[from];
-  if (!moved) return unknownScenario(id);
-  const target = Math.min(Math.max(0, Math.trunc(position)), plan.scenarios.length - 1);
-  if (target === from) return succeed(plan);
-  return withScenarios(plan, plan.scenarios.toSpliced(from, 1).toSpliced(target, 0, moved));
+/** The plan with scenarios moved, in the order they have, to a position of the list, which is kept within its ends. */
+export function moveScenarios(plan: Plan, ids: readonly string[], position: number): PlanChange {
+  const missing = ids.find((id) => positionOf(plan, id) < 0);
+  if (missing !== undefined) return unknownScenario(missing);
+  const moved = plan.scenarios.filter((scenario) => ids.includes(scenario.id));
+  const others = plan.scenarios.filter((scenario) => !ids.includes(scenario.id));
+  const target = Math.min(Math.max(0, Math.trunc(position)), others.length);
+  const next = others.toSpliced(target, 0, ...moved);
+  return next.every((scenario, at) => scenario === plan.scenarios[at]) ? succeed(plan) : withScenarios(plan, next);
 }

@@ -16,8 +16,8 @@ export function commandLabel(command: Command): string {
       return `add ${command.name}`;
     case 'removeScenarios':
       return `remove ${counted(command.ids.length, 'scenario')}`;
-    case 'moveScenario':
-      return 'move scenario';
+    case 'moveScenarios':
+      return `move ${counted(command.ids.length, 'scenario')}`;
     case 'renameScenario':
       return `rename to ${command.name}`;
     case 'addItem':

@@ -26,11 +26,17 @@ export type Command =
   | { readonly kind: 'setScenarioFields'; readonly changes: readonly ScenarioChange[] }
   | { readonly kind: 'setQuantities'; readonly changes: readonly QuantityChange[] }
   | { readonly kind: 'setValues'; readonly changes: readonly ValueChange[] }
-  /** A copy of `from` under a new id and name, placed right after it. */
-  | { readonly kind: 'addScenario'; readonly from: string; readonly id: string; readonly name: string }
+  /** A copy of `from` under a new id and name, at `position` in the list or else right after `from`. */
+  | {
+      readonly kind: 'addScenario';
+      readonly from: string;
+      readonly id: string;
+      readonly name: string;
+      readonly position?: number;
+    }
   | { readonly kind: 'removeScenarios'; readonly ids: readonly string[] }
-  /** To `position` in the list, counted from 0 after the scenario is taken out; position 0 is today. */
-  | { readonly kind: 'moveScenario'; readonly id: string; readonly position: number }
+  /** In the order they have, to `position` in the list, counted from 0 after they are taken out; position 0 is today. */
+  | { readonly kind: 'moveScenarios'; readonly ids: readonly string[]; readonly position: number }
   | { readonly kind: 'renameScenario'; readonly id: string; readonly name: string }
   /** A copy of `from` under a new id and name, at the end of its catalogue. */
   | {

@@ -20,6 +20,7 @@ const today: Scenario = {
   id: 'today',
   name: 'Today',
   note: 'Two chambers, each with the small pump it came with.',
+  notes: {},
   after: null,
   chambers: [{ chamber: 'mid', count: 2 }],
   pumpArrangement: 'own',

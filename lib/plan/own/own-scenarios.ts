@@ -21,6 +21,7 @@ export function ownScenarios(
     id: 'today',
     name: 'Today',
     note: '',
+    notes: {},
     after: null,
     chambers: [{ chamber: 'chamber', count: chambers }],
     pumpArrangement: pump,

@@ -83,13 +83,23 @@ describe('commands on scenarios', () => {
     [-3, 'six-shared', 0],
     [2, 'three-shared', 2],
   ])('move to %d takes %s to place %d', (position, id, place) => {
-    const plan = applied({ kind: 'moveScenario', id, position });
+    const plan = applied({ kind: 'moveScenarios', ids: [id], position });
     expect(ids(plan).indexOf(id)).toBe(place);
     expect([...ids(plan)].sort()).toEqual([...ids(DEMO_PLAN)].sort());
   });
 
   it('give back the very same plan when a scenario is moved to where it is', () => {
-    expect(applied({ kind: 'moveScenario', id: 'four-shared', position: 2 })).toBe(DEMO_PLAN);
+    expect(applied({ kind: 'moveScenarios', ids: ['four-shared'], position: 2 })).toBe(DEMO_PLAN);
+  });
+
+  it('move several in the order they have', () => {
+    const plan = applied({ kind: 'moveScenarios', ids: ['six-groups', 'three-shared'], position: 2 });
+    expect(ids(plan)).toEqual(['today', 'four-shared', 'three-shared', 'six-groups', 'six-shared', 'four-candy']);
+  });
+
+  it('copy a scenario to a place of its own', () => {
+    const plan = applied({ kind: 'addScenario', from: 'today', id: 'new', name: 'Another', position: 4 });
+    expect(ids(plan).indexOf('new')).toBe(4);
   });
 
   it('rename, but not to nothing', () => {
@@ -99,7 +109,7 @@ describe('commands on scenarios', () => {
 
   it.each<Command>([
     { kind: 'renameScenario', id: 'gone', name: 'X' },
-    { kind: 'moveScenario', id: 'gone', position: 0 },
+    { kind: 'moveScenarios', ids: ['gone'], position: 0 },
     { kind: 'addScenario', from: 'gone', id: 'x', name: 'X' },
   ])('$kind refuses an unknown scenario', (command) => {
     expect(refused(command)[0]?.value).toBe('gone');
@@ -258,7 +268,7 @@ describe('perform', () => {
     [{ kind: 'setQuantities', changes: [{ path: 'a', quantity: null }] }, 'change cell'],
     [{ kind: 'addScenario', from: 'a', id: 'b', name: 'Bigger' }, 'add Bigger'],
     [{ kind: 'removeScenarios', ids: ['a', 'b'] }, 'remove 2 scenarios'],
-    [{ kind: 'moveScenario', id: 'a', position: 1 }, 'move scenario'],
+    [{ kind: 'moveScenarios', ids: ['a'], position: 1 }, 'move scenario'],
     [{ kind: 'renameScenario', id: 'a', name: 'B' }, 'rename to B'],
     [{ kind: 'addItem', list: 'pumps', from: 'a', id: 'b', name: 'B' }, 'add pump type B'],
     [{ kind: 'removeItem', list: 'products', id: 'a' }, 'remove product'],
