@@ -64,7 +64,9 @@ export interface ProductCost {
   readonly cost: PerUnit;
   /** Revenue less running cost. */
   readonly contribution: PerUnit;
-  /** Contribution per hour of each named resource [money/h]; null where the product takes none of it. */
+  /** Time it took of each named resource [s/week]. */
+  readonly resources: Readonly<Record<string, number>>;
+  /** Contribution per hour of each of them [money/h]; null where the product takes none of it. */
   readonly contributionPerHour: Readonly<Record<string, number | null>>;
 }
 
@@ -154,6 +156,7 @@ function productCost(product: ProductTerms, shared: Pick<RunningCost, 'energy' |
     running,
     cost: perUnit(runningSum(running), volume),
     contribution: perUnit(contribution, volume),
+    resources: product.resources,
     contributionPerHour: perHour(contribution, product.resources),
   };
 }

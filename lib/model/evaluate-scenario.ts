@@ -5,6 +5,7 @@ import { type Finding, fail, type Result, succeed } from '../result.ts';
 import { horizonMonths } from './horizon-months.ts';
 import { planProjection } from './plan-projection.ts';
 import { pumpsPerYear } from './pump-ownership.ts';
+import { scenarioBestMix } from './scenario-best-mix.ts';
 import { scenarioBreakEven } from './scenario-break-even.ts';
 import { stageCapital } from './scenario-capital.ts';
 import { scenarioEquipment, todayOf } from './scenario-equipment.ts';
@@ -94,6 +95,7 @@ function assemble(plan: Plan, scenario: Scenario, weeks: StageWeeks): ScenarioRe
     capitalTotal: capital.reduce((sum, line) => sum + line.amount, 0),
     finance,
     breakEven: scenarioBreakEven(own, finance.yearlyDebtService),
+    bestMix: scenarioBestMix(plan, own),
     failures: own.failures,
     pumpsPerYear: pumpsPerYear(plan, scenario, own),
     warnings: scenarioWarnings(plan, scenario, own.plant, finance),

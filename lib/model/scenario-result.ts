@@ -67,6 +67,17 @@ export interface BreakEvenPoint {
   readonly marginOfSafety: number | null;
 }
 
+/** The mix that leaves most in a week. */
+export interface ScenarioBestMix {
+  readonly batches: readonly { readonly productId: string; readonly perWeek: number }[];
+  /** Sales less running cost [money/week]. */
+  readonly contribution: number;
+  /** By how much that is more than the planned mix leaves [money/week]. */
+  readonly gain: number;
+  /** What one more hour a week would bring [money/h]; 0 where there are hours enough. */
+  readonly worthOfHour: { readonly chambers: number; readonly crew: number };
+}
+
 export interface ScenarioBreakEven {
   /** Costs of a week that do not change with what is made [money/week]. */
   readonly fixedPerWeek: number;
@@ -188,6 +199,8 @@ export interface ScenarioResult {
   readonly capitalTotal: number;
   readonly finance: ScenarioFinance;
   readonly breakEven: ScenarioBreakEven;
+  /** Null when nothing is made. */
+  readonly bestMix: ScenarioBestMix | null;
   /** The mean year of failing pumps. */
   readonly failures: ExpectedFailures;
   /** What the pumps cost a year, owning, running and failing [money/year], negative. */

@@ -227,6 +227,7 @@ export function sampleResult(change: SampleChange = {}): ScenarioResult {
     capital: [],
     capitalTotal: 100,
     finance: { ...SAMPLE_FINANCE, versusToday },
+    bestMix: null,
     breakEven: { fixedPerWeek: 100, operating: NO_POINT, withLoans: NO_POINT },
     failures: NO_FAILURES,
     pumpsPerYear: -500,
