@@ -1,5 +1,15 @@
 import type { Bottleneck } from '../insight/insight-types.ts';
-import type { CapitalLine, CostLine, Payback, RateOfReturn, ScenarioOutcome } from '../model/scenario-result.ts';
+import type { Funding } from '../model/funding.ts';
+import type {
+  CapitalLine,
+  CostLine,
+  LoanAccount,
+  Payback,
+  RateOfReturn,
+  ScenarioBestMix,
+  ScenarioBreakEven,
+  ScenarioOutcome,
+} from '../model/scenario-result.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import type { Finding } from '../result.ts';
 import { type OutputValue, outputValues } from './output-values.ts';
@@ -20,6 +30,14 @@ export type ScenarioJson =
       /** After-tax cash against today by month, loans left out, added up [money]. */
       readonly cumulativeCash: readonly number[] | null;
       readonly coverByYear: readonly (number | null)[];
+      /** Whether the lowest cover reaches the lender's line; null without debt. */
+      readonly meetsLine: boolean | null;
+      /** Uses and sources in whole cents. */
+      readonly funding: Funding;
+      /** Each loan with what is lent and when, without its schedule. */
+      readonly loans: readonly Omit<LoanAccount, 'schedule'>[];
+      readonly breakEven: ScenarioBreakEven;
+      readonly bestMix: ScenarioBestMix | null;
       readonly bottleneck: Omit<Bottleneck, 'scenarioId'> | null;
       readonly warnings: readonly Finding[];
     }
@@ -47,7 +65,7 @@ export function scenarioJson(outcome: ScenarioOutcome, bottleneck: Bottleneck | 
     return { id: outcome.scenarioId, name: outcome.name, kind: 'refused', findings: outcome.findings };
   }
   const { result } = outcome;
-  const { coverByYear, versusToday } = result.finance;
+  const { coverByYear, meetsLine, funding, loans, versusToday } = result.finance;
   return {
     id: result.scenarioId,
     name: result.name,
@@ -60,6 +78,11 @@ export function scenarioJson(outcome: ScenarioOutcome, bottleneck: Bottleneck | 
     rateOfReturn: versusToday?.rateOfReturn ?? null,
     cumulativeCash: versusToday?.cumulative ?? null,
     coverByYear,
+    meetsLine,
+    funding,
+    loans: loans.map(({ schedule: _, ...loan }) => loan),
+    breakEven: result.breakEven,
+    bestMix: result.bestMix,
     bottleneck: bottleneck && bottleneckJson(bottleneck),
     warnings: result.warnings,
   };

@@ -1,6 +1,7 @@
 import { type Finding, fail, type Result, succeed } from '../result.ts';
 import { issueFindings } from './issue-findings.ts';
 import type { Plan } from './plan-types.ts';
+import { crewRule } from './rules/crew-rule.ts';
 import { equipmentRule } from './rules/equipment-rule.ts';
 import { financingRule } from './rules/financing-rule.ts';
 import { idRule } from './rules/id-rule.ts';
@@ -21,6 +22,7 @@ const RULES = [
   productRule,
   equipmentRule,
   shiftRule,
+  crewRule,
   tariffRule,
   financingRule,
   logRule,

@@ -278,6 +278,12 @@ describe('parsePlan on wrong values', () => {
       '160 %',
     ],
     [
+      'an owner at the chambers more than at work',
+      (p) => (p.crew.ownerAtChambers.value = 31),
+      ['crew.ownerAtChambers'],
+      'more hours than the owner works',
+    ],
+    [
       'a price that ends when it starts',
       (p) => (p.site.priceBands[1].end = 23),
       ['site.priceBands.1.end'],
