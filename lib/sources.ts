@@ -289,6 +289,12 @@ export const SOURCES = {
     title: 'The Haystack Syndrome, the P-Q problem',
     year: 1990,
   },
+  'willmott-mccarthy-2001': {
+    author: 'Willmott, McCarthy',
+    title: 'TPM: A Route to World-Class Performance, pages 81-82 and 127',
+    year: 2001,
+    note: 'Read as quoted.',
+  },
   'hillier-lieberman': {
     author: 'Hillier, F. S. and Lieberman, G. J.',
     title: 'Introduction to Operations Research',

@@ -16,6 +16,7 @@ export const COMPARED: readonly string[] = [
   'cycleTime',
   'handsOn',
   'chamberUse',
+  'effectiveness',
   'waitingForPeople',
   'waitingForPump',
   'vapourLoadMean',

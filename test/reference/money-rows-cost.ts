@@ -1,5 +1,6 @@
 import { allocate } from '../../lib/cost/allocate.ts';
 import { bestMix } from '../../lib/cost/best-mix.ts';
+import { equipmentEffectiveness } from '../../lib/cost/equipment-effectiveness.ts';
 import { labourCost } from '../../lib/cost/labour.ts';
 import { breakEven } from '../../lib/finance/break-even.ts';
 import { solveLinearProgram } from '../../lib/numeric/linear-program.ts';
@@ -33,6 +34,15 @@ function pq() {
   if (mix.kind !== 'best') throw new Error('a best mix expected');
   return mix;
 }
+
+/** Welding cell: 1,980 min available, 50 lost, 2,498 welds of half a minute, none spoiled. */
+const WELDING = equipmentEffectiveness({ plannedTime: 1980, runningTime: 1930, idealTime: 2498 * 0.5, goodShare: 1 });
+
+/** 910 min planned, 127 lost, 203 made of the 261 that three minutes each allow. */
+const CELL = equipmentEffectiveness({ plannedTime: 910, runningTime: 783, idealTime: 3 * 203, goodShare: 1 });
+
+/** 480 min planned, 420 run, 400 made at a minute each, 380 of them good. */
+const PLAIN = equipmentEffectiveness({ plannedTime: 480, runningTime: 420, idealTime: 400, goodShare: 380 / 400 });
 
 function wyndor() {
   const outcome = solveLinearProgram({
@@ -123,6 +133,40 @@ export const COST_ROWS: readonly MoneyRow[] = [
     [() => wyndor().shadowPrices[1] ?? Number.NaN, 1.5],
     [() => wyndor().shadowPrices[2] ?? Number.NaN, 1],
   ]),
+  ...moneyRows(
+    'effectiveness',
+    {
+      law: 'equipment effectiveness',
+      source: 'willmott-mccarthy-2001',
+      where: 'pages 81-82, welding cell; page 127',
+      unit: '1',
+      halfDigit: 5e-4,
+      why: printed,
+    },
+    [
+      [() => WELDING.availability, 0.975],
+      [() => WELDING.performance, 0.647],
+      [() => WELDING.overall, 0.631],
+      [() => CELL.availability, 0.86],
+    ],
+  ),
+  ...moneyRows(
+    'effectiveness-plain',
+    {
+      law: 'equipment effectiveness',
+      source: 'willmott-mccarthy-2001',
+      where:
+        'the definition, recomputed for 420 of 480 min, 400 made, 380 good; page 127 prints 77.7 % cut, not rounded',
+      unit: '1',
+      relative: 1e-6,
+      why: 'recomputed to six digits',
+    },
+    [
+      [() => CELL.performance, 0.777778],
+      [() => PLAIN.performance, 0.952381],
+      [() => PLAIN.overall, 0.791667],
+    ],
+  ),
   ...moneyRows(
     'loaded-wage',
     {

@@ -1,3 +1,4 @@
+import { chamberEffectiveness } from '../chamber-effectiveness.ts';
 import {
   batchesWorking,
   chamberUseWorking,
@@ -78,6 +79,16 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     needs: [],
     read: (result) => result.plant.utilisation.chambers,
     working: chamberUseWorking,
+  },
+  {
+    id: 'effectiveness',
+    label: 'Overall effectiveness',
+    group: 'throughput',
+    dimension: 'fraction',
+    meaning: 'Chambers at work × how close batches come to the quickest of their kind × what is fit for sale (OEE).',
+    formula: 'working ÷ all chamber hours × quickest ÷ mean working time of a batch × fit for sale ÷ made',
+    needs: ['chamberUse'],
+    read: (result) => chamberEffectiveness(result).overall,
   },
   {
     id: 'waitingForPeople',
