@@ -24,6 +24,7 @@ function KneeCard({ row, unit }: { readonly row: KneeRow | undefined; readonly u
   const lines = [
     { key: 'own', name: 'a pump each', value: figure(row.own, unit), colour: OWN },
     { key: 'shared', name: 'one shared pump', value: figure(row.shared, unit), colour: SHARED },
+    { key: 'binds', name: 'held back most by', value: row.binds, colour: 'transparent' },
   ];
   return <ChartTooltip heading={row.chambers === 1 ? '1 chamber' : `${row.chambers} chambers`} lines={lines} />;
 }

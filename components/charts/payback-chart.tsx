@@ -98,6 +98,19 @@ export function PaybackChart({ view, currentId, shown, title, description }: Pro
             />
           ),
         )}
+        {lines.flatMap((line) =>
+          line.recrossings.map((crossing) => (
+            <ReferenceDot
+              key={`${line.scenarioId} ${crossing.month}`}
+              x={crossing.month}
+              y={0}
+              r={isFaint(line) ? 3 : 4.5}
+              fill="var(--panel)"
+              stroke={seriesColour(line.place)}
+              strokeWidth={2}
+            />
+          )),
+        )}
       </LineChart>
     </ResponsiveContainer>
   );

@@ -132,7 +132,7 @@ export function WeekChart({ picture, title, description }: Props) {
 /** The swatches of the lanes, in the order of a batch. */
 export function WeekLegend({ kinds }: { readonly kinds: readonly (keyof typeof PHASE_KIND_LABELS)[] }) {
   return (
-    <ul className={styles.legend}>
+    <ul className={styles.legend} data-legend>
       {kinds.map((kind) => (
         <li key={kind}>
           <svg width={22} height={12} aria-hidden="true">

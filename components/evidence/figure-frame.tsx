@@ -1,17 +1,23 @@
-import { type ReactNode, useId } from 'react';
+import { type ReactNode, useId, useRef } from 'react';
+import type { DataSeries } from '../../lib/views/data-series.ts';
 import type { DataTable } from '../../lib/views/data-table.ts';
+import { figureFileName } from '../../lib/views/figure-file-name.ts';
 import { DataTableView } from '../ui/data-table-view.tsx';
 import styles from './figure-frame.module.css';
+import { SaveButtons } from './save-buttons.tsx';
 
 interface Props {
   /** Short name of the figure, such as "Payback". */
   readonly name: string;
+  /** Name of the scenario it speaks of, for saved files; empty when it speaks of all. */
+  readonly about?: string;
   readonly finding: string;
   readonly summary: string;
   readonly table: DataTable;
+  /** Unrounded numbers behind the chart; the table's when not given. */
+  readonly series?: DataSeries;
   /** Shown greyed because the figures belong to an earlier state of the plan. */
   readonly stale: boolean;
-  readonly wide?: boolean;
   /** Legend above the chart. */
   readonly tools?: ReactNode;
   /** Controls beside the name. */
@@ -19,16 +25,13 @@ interface Props {
   readonly children: ReactNode;
 }
 
-/** A chart with the finding as its title, the finding's words under it, and its figures as a table. */
-export function FigureFrame({ name, finding, summary, table, stale, wide = false, tools, corner, children }: Props) {
+/** A chart with the finding as its title, the finding's words under it, its figures as a table, and ways to save it. */
+export function FigureFrame(props: Props) {
+  const { name, about = '', finding, summary, table, series = table, stale, tools, corner, children } = props;
   const titleId = useId();
+  const figure = useRef<HTMLElement>(null);
   return (
-    <figure
-      className={wide ? styles.wide : styles.figure}
-      aria-labelledby={titleId}
-      data-figure={name}
-      data-stale={stale}
-    >
+    <figure ref={figure} className={styles.figure} aria-labelledby={titleId} data-figure={name} data-stale={stale}>
       <figcaption className={styles.caption}>
         <div className={styles.top}>
           <p className={styles.name}>{name}</p>
@@ -39,12 +42,23 @@ export function FigureFrame({ name, finding, summary, table, stale, wide = false
         </h3>
       </figcaption>
       {tools}
-      <div className={styles.chart}>{children}</div>
+      <div className={styles.chart} data-chart>
+        {children}
+      </div>
       <p className={styles.summary}>{summary}</p>
-      <details className={styles.details}>
-        <summary>The figures as a table</summary>
-        <DataTableView table={table} />
-      </details>
+      <div className={styles.bottom}>
+        <details className={styles.details}>
+          <summary>The figures as a table</summary>
+          <DataTableView table={table} />
+        </details>
+        <SaveButtons
+          figure={figure}
+          name={name}
+          title={finding}
+          fileName={figureFileName(name, about)}
+          series={series}
+        />
+      </div>
     </figure>
   );
 }

@@ -2,43 +2,39 @@ import { memo } from 'react';
 import type { KneeCurve } from '../../lib/insight/insight-types.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
 import { kneeView } from '../../lib/views/knee-view.ts';
+import { ChartLegend } from '../charts/chart-legend.tsx';
 import { KneeChart } from '../charts/knee-chart.tsx';
 import { FigureFrame } from './figure-frame.tsx';
 import { FigurePending } from './figure-pending.tsx';
-import styles from './legend.module.css';
 
 interface Props {
   readonly curve: KneeCurve | null;
+  readonly about: string;
   readonly isStale: boolean;
   readonly shown: ShownAs;
 }
 
 const NAME = 'Chambers against output';
 
+const LEGEND = [
+  { key: 'shared', label: 'one shared pump', colour: 'var(--series-1)', mark: 'line' },
+  { key: 'own', label: 'a pump each', colour: 'var(--series-2)', mark: 'dashed' },
+] as const;
+
 /** Output as chambers are added, on one pump and on a pump each. */
-export const KneeFigure = memo(function KneeFigure({ curve, isStale, shown }: Props) {
+export const KneeFigure = memo(function KneeFigure({ curve, about, isStale, shown }: Props) {
   if (!curve) return <FigurePending name={NAME} words="Trying this set-up with one chamber, two, three …" />;
   const view = kneeView(curve, shown);
-  const tools = (
-    <ul className={styles.legend}>
-      <li>
-        <span className={styles.swatch} style={{ background: 'var(--series-1)' }} />
-        one shared pump
-      </li>
-      <li>
-        <span className={styles.swatch} data-dashed />a pump each
-      </li>
-      <li className={styles.aside}>{view.unit}, by number of chambers</li>
-    </ul>
-  );
   return (
     <FigureFrame
       name={NAME}
+      about={about}
       finding={view.finding}
       summary={view.summary}
       table={view.table}
+      series={view.series}
       stale={isStale}
-      tools={tools}
+      tools={<ChartLegend items={LEGEND} />}
     >
       <KneeChart view={view} title={view.finding} description={`Dried product, ${view.unit}, by number of chambers.`} />
     </FigureFrame>

@@ -1,50 +1,63 @@
 import { memo } from 'react';
 import type { Bottleneck } from '../../lib/insight/insight-types.ts';
-import { reliefView } from '../../lib/views/bottleneck-flag.ts';
+import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
+import { type ReliefRow, reliefView } from '../../lib/views/relief-view.ts';
+import { GainChart, UseChart } from '../charts/relief-chart.tsx';
 import { FigureFrame } from './figure-frame.tsx';
 import { FigurePending } from './figure-pending.tsx';
 import styles from './relief-figure.module.css';
 
 interface Props {
   readonly bottleneck: Bottleneck | null;
+  readonly plan: Plan;
+  readonly scenario: Scenario;
   readonly isStale: boolean;
   readonly shown: ShownAs;
 }
 
 const NAME = 'What jams';
 
-/** What a quarter more of each thing would bring, and how hard each works now. */
-export const ReliefFigure = memo(function ReliefFigure({ bottleneck, isStale, shown }: Props) {
-  if (!bottleneck) return <FigurePending name={NAME} words="Trying a quarter more of one thing after another …" />;
-  const view = reliefView(bottleneck, shown);
+function Mends({ rows }: { readonly rows: readonly ReliefRow[] }) {
+  if (rows.length === 0) return null;
   return (
-    <FigureFrame name={NAME} finding={view.finding} summary={view.summary} table={view.table} stale={isStale}>
-      <div className={styles.rows} aria-hidden="true">
-        <span />
-        <span className={styles.head}>in use</span>
-        <span className={styles.head}>a quarter more brings, a week</span>
-        {view.rows.map((row) => (
-          <ReliefRowView key={row.resource} row={row} most={view.mostGain} />
+    <div className={styles.mends}>
+      <h4>What would mend it</h4>
+      <ul>
+        {rows.map((row) => (
+          <li key={row.resource}>
+            <span className={styles.what}>{row.label}</span>
+            <span>
+              {row.mend}
+              {row.mendCost === '' ? '' : `, ${row.mendCost}`}
+            </span>
+            <span className={styles.gain}>{row.gainText} a week</span>
+          </li>
         ))}
+      </ul>
+    </div>
+  );
+}
+
+/** How hard each thing works, what a quarter more of it would bring, and what that takes. */
+export const ReliefFigure = memo(function ReliefFigure({ bottleneck, plan, scenario, isStale, shown }: Props) {
+  if (!bottleneck) return <FigurePending name={NAME} words="Trying a quarter more of one thing after another …" />;
+  const view = reliefView(bottleneck, plan, scenario, shown);
+  return (
+    <FigureFrame
+      name={NAME}
+      about={scenario.name}
+      finding={view.finding}
+      summary={view.summary}
+      table={view.table}
+      series={view.series}
+      stale={isStale}
+      tools={<Mends rows={view.worthMending} />}
+    >
+      <div className={styles.pair}>
+        <GainChart view={view} shown={shown} title={view.finding} />
+        <UseChart view={view} title="How hard each works" />
       </div>
     </FigureFrame>
   );
 });
-
-interface RowProps {
-  readonly row: ReturnType<typeof reliefView>['rows'][number];
-  readonly most: number;
-}
-
-function ReliefRowView({ row, most }: RowProps) {
-  return (
-    <>
-      <span>{row.label}</span>
-      <meter className={styles.use} min={0} max={1} value={row.utilisation ?? 0} />
-      <span className={styles.value}>{row.utilisationText}</span>
-      <meter className={styles.gain} min={0} max={most} value={row.gain ?? 0} />
-      <span className={styles.value}>{row.gainText}</span>
-    </>
-  );
-}

@@ -24,11 +24,12 @@ export const WeekFigure = memo(function WeekFigure({ plan, scenario, plant, show
   return (
     <FigureFrame
       name="A typical week"
+      about={scenario.name}
       finding={view.finding}
       summary={view.summary}
       table={view.table}
+      series={view.series}
       stale={isStale}
-      wide
       tools={<WeekLegend kinds={view.legend.map((entry) => entry.kind)} />}
     >
       <div ref={box}>

@@ -1,3 +1,5 @@
+import type { DryingLimit } from '../plant/report-types.ts';
+
 /** What a shop can have too little of. */
 export type Resource = 'chambers' | 'pump' | 'hose' | 'trap' | 'heater' | 'freezer' | 'crew' | 'power' | 'demand';
 
@@ -35,6 +37,8 @@ export interface KneePoint {
   readonly own: number | null;
   /** What the last chamber added on the shared pump over what it added with its own; null for the first. */
   readonly added: number | null;
+  /** What holds the drying back most on the shared pump; null when that set-up cannot run. */
+  readonly binds: DryingLimit | null;
 }
 
 export interface KneeCurve {

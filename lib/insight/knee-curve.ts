@@ -1,6 +1,6 @@
 import type { Plan } from '../plan/plan-types.ts';
 import type { KneeCurve, KneePoint } from './insight-types.ts';
-import { machineOutput } from './machine-output.ts';
+import { machineWeek } from './machine-output.ts';
 import { scenarioOf, withChambers } from './shop-variant.ts';
 
 /** One chamber more must add at least this share of what it would add with a pump of its own. */
@@ -19,14 +19,15 @@ function addedShare(shared: number | null, sharedBefore: number | null, own: num
  */
 export function kneeCurve(plan: Plan, scenarioId: string, mostChambers: number): KneeCurve {
   const scenario = scenarioOf(plan, scenarioId);
-  const lone = machineOutput(plan, withChambers(scenario, 1, 'own'));
+  const alone = machineWeek(plan, withChambers(scenario, 1, 'own'));
+  const lone = alone?.dryOut ?? null;
   const points: KneePoint[] = [];
   let before: number | null = 0;
   for (let chambers = 1; chambers <= mostChambers; chambers += 1) {
-    const shared: number | null =
-      chambers === 1 ? lone : machineOutput(plan, withChambers(scenario, chambers, 'shared'));
+    const week = chambers === 1 ? alone : machineWeek(plan, withChambers(scenario, chambers, 'shared'));
+    const shared: number | null = week?.dryOut ?? null;
     const added = chambers === 1 ? null : addedShare(shared, before, lone);
-    points.push({ chambers, shared, own: lone === null ? null : lone * chambers, added });
+    points.push({ chambers, shared, own: lone === null ? null : lone * chambers, added, binds: week?.binds ?? null });
     before = shared;
   }
   const knee = points.find(

@@ -1,5 +1,6 @@
 import { shopSpec } from '../model/shop-spec.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
+import type { DryingLimit, LimitHours } from '../plant/report-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
 import type { ShopSpec } from '../plant/types.ts';
 
@@ -19,8 +20,28 @@ export function machinesOnly(spec: ShopSpec): ShopSpec {
   };
 }
 
+/** A shop's week held back by its machines alone. */
+export interface MachineWeek {
+  /** [kg/week] */
+  readonly dryOut: number;
+  /** What holds the drying of ice back for the longest time; last drying where there is no ice. */
+  readonly binds: DryingLimit;
+}
+
+function longest(limits: LimitHours): DryingLimit {
+  const { desorption, ...ice } = limits;
+  const names = Object.keys(ice) as (keyof typeof ice)[];
+  const most = names.reduce((first, name) => (ice[name] > ice[first] ? name : first));
+  return ice[most] > 0 || desorption === 0 ? most : 'desorption';
+}
+
+/** What the machines of a scenario make in a week and what holds them back; null when it cannot run. */
+export function machineWeek(plan: Plan, scenario: Scenario): MachineWeek | null {
+  const outcome = simulateShop(machinesOnly(shopSpec(plan, scenario)));
+  return outcome.ok ? { dryOut: outcome.value.dryOut, binds: longest(outcome.value.limits) } : null;
+}
+
 /** Dried product a week of a shop held back by its machines alone [kg/week]; null when it cannot run. */
 export function machineOutput(plan: Plan, scenario: Scenario): number | null {
-  const outcome = simulateShop(machinesOnly(shopSpec(plan, scenario)));
-  return outcome.ok ? outcome.value.dryOut : null;
+  return machineWeek(plan, scenario)?.dryOut ?? null;
 }

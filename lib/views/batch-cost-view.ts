@@ -1,5 +1,6 @@
 import type { CostPart, ScenarioCost } from '../model/scenario-result.ts';
 import { roundTicks } from './chart-scale.ts';
+import type { DataSeries } from './data-series.ts';
 import type { DataTable } from './data-table.ts';
 import { formatPercent } from './format-number.ts';
 import { quantityText, quantityWithUnit, type ShownAs } from './format-quantity.ts';
@@ -28,6 +29,7 @@ export interface BatchCostView {
   /** Round marks of the money axis. */
   readonly ticks: readonly number[];
   readonly table: DataTable;
+  readonly series: DataSeries;
 }
 
 function partOf(cost: ScenarioCost, part: CostPart): number {
@@ -71,6 +73,13 @@ function tableOf(rows: readonly BatchCostRow[], shown: ShownAs): DataTable {
   };
 }
 
+function seriesOf(rows: readonly BatchCostRow[], shown: ShownAs): DataSeries {
+  return {
+    head: ['Scenario', ...COST_PARTS.map((part) => `${COST_PART_LABELS[part]} [${shown.currency}]`), 'Total'],
+    rows: rows.map((row) => [row.name, ...COST_PARTS.map((part) => row[part]), row.total]),
+  };
+}
+
 /** Everything the figure "what a batch costs" shows. */
 export function batchCostView(views: readonly ScenarioView[], currentId: string, shown: ShownAs): BatchCostView {
   const rows = views.map(rowOf);
@@ -81,5 +90,6 @@ export function batchCostView(views: readonly ScenarioView[], currentId: string,
     rows,
     ticks: roundTicks(0, Math.max(0, ...rows.map((row) => row.total)), 5),
     table: tableOf(rows, shown),
+    series: seriesOf(rows, shown),
   };
 }

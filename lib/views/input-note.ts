@@ -23,6 +23,8 @@ export interface InputNote {
   /** Who says so, and what was noted; empty when nothing was. */
   readonly source: string;
   readonly note: string;
+  /** Name of the thing it is a value of, such as a product; empty for what the shop has one of. */
+  readonly thing: string;
   /** Where to find it: the part of the plan and the thing in it. */
   readonly place: string;
 }
@@ -39,11 +41,15 @@ const PARTS: Readonly<Record<string, string>> = {
   scenarios: 'Scenarios',
 };
 
-function placeOf(plan: Plan, path: string): string {
+function thingOf(plan: Plan, path: string): string {
   const [part = '', place = ''] = path.split('.');
   const thing = valueAt(plan, [part, place]);
-  const name = isRawObject(thing) && typeof thing.name === 'string' ? thing.name : '';
-  return [PARTS[part] ?? part, name].filter((word) => word !== '').join(', ');
+  return isRawObject(thing) && typeof thing.name === 'string' ? thing.name : '';
+}
+
+function placeOf(plan: Plan, path: string): string {
+  const [part = ''] = path.split('.');
+  return [PARTS[part] ?? part, thingOf(plan, path)].filter((word) => word !== '').join(', ');
 }
 
 function quantityNote(quantity: Quantity, field: QuantityField, shown: ShownAs) {
@@ -72,7 +78,8 @@ export function inputNote(plan: Plan, path: string, shown: ShownAs): InputNote {
   const field = fieldAtPath(path);
   if (!field) throw new RangeError(`no input at ${path}`);
   const raw = valueAt(plan, path.split('.'));
-  const common = { label: field.label, meaning: field.meaning, place: placeOf(plan, path) };
+  const thing = thingOf(plan, path);
+  const common = { label: field.label, meaning: field.meaning, thing, place: placeOf(plan, path) };
   if (field.kind === 'quantity' && isRawObject(raw)) {
     return { ...common, ...quantityNote(raw as unknown as Quantity, field, shown) };
   }

@@ -1,5 +1,7 @@
 import type { Payback } from '../model/scenario-result.ts';
 import { roundTicks } from './chart-scale.ts';
+import { type CashCrossing, cashCrossings } from './crossings.ts';
+import type { DataSeries } from './data-series.ts';
 import type { DataTable } from './data-table.ts';
 import { formatFixed, NONE } from './format-number.ts';
 import { quantityText, quantityWithUnit, type ShownAs } from './format-quantity.ts';
@@ -13,6 +15,8 @@ export interface PaybackLine {
   readonly cumulative: readonly number[];
   /** Months until it has paid back; null when it does not, or nothing was spent. */
   readonly paybackMonth: number | null;
+  /** Moments after payback at which it passes zero again. */
+  readonly recrossings: readonly CashCrossing[];
 }
 
 export interface PaybackRow {
@@ -30,6 +34,7 @@ export interface PaybackView {
   /** Round marks of the money axis. */
   readonly ticks: readonly number[];
   readonly table: DataTable;
+  readonly series: DataSeries;
 }
 
 /** The month in which payback happens, counted from 1 as people count: 18.2 months are over in month 19. */
@@ -41,7 +46,9 @@ function lineOf(view: ScenarioView): PaybackLine[] {
   const versus = view.result.finance.versusToday;
   if (!versus) return [];
   const paybackMonth = versus.payback.kind === 'crossed' ? versus.payback.months : null;
-  return [{ scenarioId: view.id, name: view.name, place: view.place, cumulative: versus.cumulative, paybackMonth }];
+  const { cumulative } = versus;
+  const recrossings = paybackMonth === null ? [] : cashCrossings(cumulative).slice(1);
+  return [{ scenarioId: view.id, name: view.name, place: view.place, cumulative, paybackMonth, recrossings }];
 }
 
 function verdict(payback: Payback, horizon: number): string {
@@ -73,7 +80,9 @@ function findingOf(views: readonly ScenarioView[], currentId: string, lines: rea
   const versus = current?.result.finance.versusToday;
   const horizon = monthsShown(lines);
   if (!current || !versus) return findingAmongAll(lines, horizon);
-  return `${current.name} ${verdict(versus.payback, horizon)}`;
+  const dip = lines.find((line) => line.scenarioId === currentId)?.recrossings[0];
+  const again = dip ? `, and dips below zero again in month ${paybackMonthNumber(dip.month)}` : '';
+  return `${current.name} ${verdict(versus.payback, horizon)}${again}`;
 }
 
 function monthsShown(lines: readonly PaybackLine[]): number {
@@ -86,8 +95,7 @@ function summaryOf(views: readonly ScenarioView[], currentId: string, months: nu
   if (!versus) return lead;
   const deepest = quantityWithUnit(versus.deepestCash, 'money', shown);
   const end = quantityWithUnit(versus.cumulative.at(-1) ?? 0, 'money', shown);
-  const dips = versus.payback.kind === 'crossed' && versus.payback.recrosses ? ' It dips below zero again later.' : '';
-  return `${lead} At its lowest it stands at ${deepest}, after ${months} months at ${end}.${dips}`;
+  return `${lead} At its lowest it stands at ${deepest}, after ${months} months at ${end}. Full marks are paybacks, hollow ones where it passes zero again, as when a pump has to be bought anew.`;
 }
 
 function tableOf(lines: readonly PaybackLine[], months: number, shown: ShownAs): DataTable {
@@ -111,6 +119,16 @@ function rowsOf(lines: readonly PaybackLine[], months: number): PaybackRow[] {
   }));
 }
 
+function seriesOf(lines: readonly PaybackLine[], months: number, shown: ShownAs): DataSeries {
+  return {
+    head: ['Month', ...lines.map((line) => `${line.name} [${shown.currency}]`)],
+    rows: Array.from({ length: months + 1 }, (_, month) => [
+      month,
+      ...lines.map((line) => line.cumulative[month] ?? null),
+    ]),
+  };
+}
+
 function ticksOf(lines: readonly PaybackLine[]): number[] {
   const all = lines.flatMap((line) => line.cumulative);
   return roundTicks(Math.min(0, ...all), Math.max(0, ...all), 6);
@@ -128,5 +146,6 @@ export function paybackView(views: readonly ScenarioView[], currentId: string, s
     months,
     ticks: ticksOf(lines),
     table: tableOf(lines, months, shown),
+    series: seriesOf(lines, months, shown),
   };
 }

@@ -1,10 +1,11 @@
 import { inBase } from '../inputs/quantity.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import type { Phase, PlantReport } from '../plant/report-types.ts';
+import type { DataSeries } from './data-series.ts';
 import type { DataTable } from './data-table.ts';
 import { formatFixed, formatPercent } from './format-number.ts';
 import { type ShownAs, shownValue, unitText } from './format-quantity.ts';
-import { kindOfPhase, PHASE_KIND_LABELS, PHASE_KINDS, type PhaseKind } from './phase-kinds.ts';
+import { kindOfPhase, PHASE_KIND_LABELS, PHASE_KINDS, PHASE_LABELS, type PhaseKind } from './phase-kinds.ts';
 import type { WeekPictureInput } from './week-picture.ts';
 import { DAY, HOUR, WEEK } from './week-times.ts';
 
@@ -15,6 +16,7 @@ export interface WeekView {
   readonly legend: readonly { readonly kind: PhaseKind; readonly label: string }[];
   readonly picture: Omit<WeekPictureInput, 'width'>;
   readonly table: DataTable;
+  readonly series: DataSeries;
 }
 
 function hoursByKind(plant: PlantReport): ReadonlyMap<PhaseKind, number> {
@@ -57,6 +59,21 @@ function tableOf(plant: PlantReport, hours: ReadonlyMap<PhaseKind, number>): Dat
       PHASE_KIND_LABELS[kind],
       formatFixed((hours.get(kind) ?? 0) / HOUR, 1),
       formatPercent((hours.get(kind) ?? 0) / all),
+    ]),
+  };
+}
+
+/** What each chamber does from when to when in the typical week. */
+function seriesOf(plan: Plan, plant: PlantReport): DataSeries {
+  const names = new Map(plan.products.map((product) => [product.id, product.name]));
+  return {
+    head: ['Chamber', 'From [h since Monday 00:00]', 'To [h]', 'Phase', 'Product'],
+    rows: plant.week.lanes.map((span) => [
+      span.chamber + 1,
+      span.start / HOUR,
+      span.end / HOUR,
+      PHASE_LABELS[span.phase],
+      names.get(span.productId) ?? '',
     ]),
   };
 }
@@ -122,5 +139,6 @@ export function weekView(plan: Plan, scenario: Scenario, plant: PlantReport, sho
     ),
     picture: pictureOf(plan, scenario, plant, shown),
     table: tableOf(plant, hours),
+    series: seriesOf(plan, plant),
   };
 }

@@ -7,10 +7,10 @@ const US = { system: 'us', currency: 'USD' } as const;
 
 const CURVE: KneeCurve = {
   points: [
-    { chambers: 1, shared: 10, own: 10, added: null },
-    { chambers: 2, shared: 19, own: 20, added: 0.9 },
-    { chambers: 3, shared: 23.1, own: 30, added: 0.41 },
-    { chambers: 4, shared: null, own: 40, added: null },
+    { chambers: 1, shared: 10, own: 10, added: null, binds: 'shelfTemperature' },
+    { chambers: 2, shared: 19, own: 20, added: 0.9, binds: 'shelfTemperature' },
+    { chambers: 3, shared: 23.1, own: 30, added: 0.41, binds: 'shelfTemperature' },
+    { chambers: 4, shared: null, own: 40, added: null, binds: null },
   ],
   knee: 3,
   threshold: 0.8,
@@ -43,7 +43,7 @@ describe('kneeView', () => {
     expect(view.unit).toBe('lb a week');
     expect(view.rows[0]?.shared).toBeCloseTo(22.046, 3);
     expect(view.rows[3]?.shared).toBeNull();
-    expect(view.table.rows[2]).toEqual(['3', '50.9', '66.1', '41 %']);
-    expect(view.table.rows[3]).toEqual(['4', '—', '88.2', '—']);
+    expect(view.table.rows[2]).toEqual(['3', '50.9', '66.1', '41 %', 'shelf programme']);
+    expect(view.table.rows[3]).toEqual(['4', '—', '88.2', '—', '—']);
   });
 });

@@ -49,8 +49,10 @@ describe('paybackView', () => {
     expect(paybackView([TODAY, SIX], 's1', US).summary).toContain(
       'At its lowest it stands at −$100, after 3 months at $80.',
     );
-    const dips = sampleView('Dips', 1, { versusToday: { payback: { kind: 'crossed', months: 1, recrosses: true } } });
-    expect(paybackView([dips], 's1', US).summary).toContain('dips below zero again');
+    const view = paybackView([sampleView('Dips', 1, { versusToday: { cumulative: [-100, 20, -10, 30] } })], 's1', US);
+    expect(view.finding).toBe('Dips pays back in month 2, and dips below zero again in month 2');
+    expect(view.lines[0]?.recrossings.map(({ direction }) => direction)).toEqual(['below', 'above']);
+    expect(view.lines[0]?.recrossings[0]?.month).toBeCloseTo(1 + 20 / 30, 9);
   });
 
   it('gives the same figures as a table', () => {
