@@ -1,8 +1,11 @@
+import { baseValues } from '../inputs/base-values.ts';
+import { plainNumber } from '../inputs/plain-number.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { WEEK } from '../plant/crew.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 import type { Finding } from '../result.ts';
 import { electricalWarnings } from './electrical-warnings.ts';
+import { floorNeed } from './floor-need.ts';
 import type { ScenarioFinance } from './scenario-result.ts';
 
 /** Traps fuller than this at the end of a batch deserve a look. */
@@ -54,6 +57,21 @@ function freezerWarning(plant: PlantReport): Finding[] {
   ];
 }
 
+/** Machines that do not fit on the floor there is. */
+function floorWarning(plan: Plan, scenario: Scenario): Finding[] {
+  const { floorSpace } = baseValues('site', plan.site);
+  const needed = floorNeed(plan, scenario);
+  if (floorSpace === null || needed <= floorSpace * (1 + 1e-9)) return [];
+  return [
+    warning(
+      'site.floorSpace',
+      `${plainNumber(floorSpace)} m²`,
+      `The machines take up ${needed.toFixed(1)} m² of floor; there is room for ${plainNumber(floorSpace)} m².`,
+      'Fewer or smaller machines, pumps under the chambers, or more room.',
+    ),
+  ];
+}
+
 function coverWarning({ lowestCover, line, meetsLine }: ScenarioFinance): Finding[] {
   if (meetsLine !== false || lowestCover === null) return [];
   const rounded = lowestCover.toFixed(2);
@@ -92,6 +110,7 @@ export function scenarioWarnings(
 ): Finding[] {
   return [
     ...electricalWarnings(plan, scenario),
+    ...floorWarning(plan, scenario),
     ...vapourWarning(plant),
     ...trapWarning(plant),
     ...freezerWarning(plant),

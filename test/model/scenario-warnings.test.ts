@@ -109,6 +109,21 @@ describe('the electrical warning', () => {
   });
 });
 
+describe('the floor warning', () => {
+  const withFloor = (room: number | null) =>
+    smallPlan((document) => {
+      document.chambers[0].floorSpace = { value: 2, unit: 'm²', origin: 'guess' };
+      document.pumps[0].floorSpace = { value: 0.5, unit: 'm²', origin: 'guess' };
+      document.site.floorSpace = room === null ? null : { value: room, unit: 'm²', origin: 'guess' };
+    });
+
+  it('speaks when one chamber and its pump do not fit, and not before', () => {
+    expect(warnings(withFloor(2.4))[0]).toMatchObject({ field: 'site.floorSpace', value: '2.4 m²' });
+    expect(warnings(withFloor(2.5))).toEqual([]);
+    expect(warnings(withFloor(null))).toEqual([]);
+  });
+});
+
 describe('the warnings of a lender and a bank', () => {
   const found = (change: Partial<ScenarioFinance>) =>
     scenarioWarnings(PLAN, PLAN.scenarios[0] as Scenario, PLANT, { ...FINANCE, lowestCash: 0, ...change });

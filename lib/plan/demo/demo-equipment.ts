@@ -26,6 +26,7 @@ export const DEMO_CHAMBERS: readonly ChamberType[] = [
     name: 'Large chamber',
     shelfArea: given(3, 'm²', 'quoted'),
     volume: given(480, 'L', 'quoted'),
+    floorSpace: given(3.8, 'm²', 'guess'),
     leak: given(0.015, 'Pa·m³/s', 'guess', { low: 0.008, high: 0.04 }),
     outgassing: given(38, 'Pa·m³', 'guess'),
     heaterPower: given(4, 'kW', 'quoted'),

@@ -34,6 +34,7 @@ export const DEMO_SITE: Site = {
   ],
   supplyCurrent: given(125, 'A', 'measured'),
   panelCircuits: given(8, '', 'measured'),
+  floorSpace: given(22, 'm²', 'guess', { note: 'Paced out, the aisle left free' }),
   rentAndFixed: given(1150, 'money/month', 'measured'),
   electricalPerChamber: given(850, 'money', 'quoted', { low: 700, high: 1400 }),
   manifoldPerChamber: given(280, 'money', 'guess', { low: 200, high: 450 }),
