@@ -12,8 +12,8 @@ import type { ChamberSpec } from './types.ts';
 /** Where the sublimation heat is largest [K]: the heater cap taken there is never exceeded, and at most 0.1 % too low. */
 const HIGHEST_LATENT = sublimationHeat(238.15);
 const MAX_ITERATIONS = 80;
-/** Newton steps below this share of the heater's flow are taken along the slopes without another look: good to 1e-10. */
-const TOLERANCE = 1e-5;
+/** Newton steps below this share of the heater's flow are taken along the slopes without another look: good to 1e-8. */
+const TOLERANCE = 1e-4;
 
 /** Sublimation of one load at an instant, written in place by `dryingRate`. */
 export interface DryingInstant {
@@ -31,6 +31,8 @@ export interface DryingInstant {
   limit: DryingLimit;
   /** How much the chamber's pressure rises per rise of its permanent gas: 1 with a steady flow, 0 at the ceiling. */
   followsGas: number;
+  /** Change of the flow per rise of permanent gas [kg/(s·Pa)]. */
+  flowByGas: number;
 }
 
 export function dryingInstant(): DryingInstant {
@@ -42,6 +44,7 @@ export function dryingInstant(): DryingInstant {
     heat: 0,
     limit: 'shelfTemperature',
     followsGas: 1,
+    flowByGas: 0,
   };
 }
 
@@ -246,6 +249,7 @@ export function dryingRate(
   out.flow = flow;
   out.limit = limitName(target.limit, gas, trial.pressure);
   out.followsGas = flow > 0 ? pressureResponse() : 1;
+  out.flowByGas = (out.followsGas - 1) / vapour.slope;
   out.vapourPressure = vapour.pressure;
   out.iceTemperature = trial.ice;
   out.shelfTemperature =

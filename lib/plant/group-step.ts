@@ -11,6 +11,7 @@ import {
   setVapourLoad,
 } from './group-rates.ts';
 import { DRIED, GAS, HEAT, MOISTURE, PUMPED, type PumpGroup, STATE_SIZE, TEMPERATURE } from './group-state.ts';
+import type { LoadLaw } from './load-law.ts';
 import type { ManifoldPort } from './manifold.ts';
 
 /**
@@ -20,8 +21,11 @@ import type { ManifoldPort } from './manifold.ts';
  * The first step after an event is backward Euler. Second order otherwise.
  */
 export interface StepWork {
-  readonly first: GroupRates;
-  readonly second: GroupRates;
+  /** Rates at the start of the step and at its end. */
+  first: GroupRates;
+  second: GroupRates;
+  /** True when `first` has been taken over from the end of the step before. */
+  knowsStart: boolean;
   readonly trial: Float64Array;
   readonly next: Float64Array;
   /** Fast values before the present ones, and how long before [s]; 0 after an event, when there is none to use. */
@@ -32,6 +36,8 @@ export interface StepWork {
   /** Time derivative that the formula gave at the present state [Pa/s], [K/s]. */
   readonly slope: Float64Array;
   readonly nextSlope: Float64Array;
+  /** Last Newton step of each gas pressure [Pa]. */
+  readonly gasStep: Float64Array;
 }
 
 export function stepWork(count: number): StepWork {
@@ -39,6 +45,7 @@ export function stepWork(count: number): StepWork {
   return {
     first: groupRatesRecord(count),
     second: groupRatesRecord(count),
+    knowsStart: false,
     trial: new Float64Array(size),
     next: new Float64Array(size),
     earlier: new Float64Array(size),
@@ -46,11 +53,16 @@ export function stepWork(count: number): StepWork {
     keptEarlier: false,
     slope: new Float64Array(size),
     nextSlope: new Float64Array(size),
+    gasStep: new Float64Array(count),
   };
 }
 
-/** Rates at the start of a step into `work.first`; they serve every trial length of that step. */
+/**
+ * Rates at the start of a step into `work.first`; they serve every trial length of that step. Within a stretch without events
+ * they are those of the end of the step before where the prediction they were worked out at has come true.
+ */
 export function beginStep(group: PumpGroup, work: StepWork): void {
+  if (work.knowsStart) return;
   groupRates(group, group.time, group.state, work.first);
   if (work.earlierBy > 0) return;
   for (let i = 0; i < group.units.length; i += 1) {
@@ -80,8 +92,10 @@ function history(group: PumpGroup, work: StepWork, formula: BackwardFormula, at:
 }
 
 const MAX_ITERATIONS = 30;
-/** Newton stops after a correction below this share; each correction is about a hundredth of the one before. */
-const TOLERANCE = 5e-4;
+/** Newton stops after a correction below this share, which is taken over along the slopes: what is left is its square. */
+const TOLERANCE = 2e-3;
+/** A kelvin counts as this share, so that temperatures settle to a fifth of a kelvin. */
+const TEMPERATURE_WEIGHT = 1e-2;
 
 /** Trial temperatures are kept where the laws hold [K]; a solution never lies at these bounds. */
 const COLDEST = 180;
@@ -123,7 +137,7 @@ function predict(group: PumpGroup, work: StepWork, length: number): void {
 }
 
 /** What is still to be corrected after a Newton step: the largest relative change of a gas pressure. */
-const change = { largest: 0 };
+const change = { largest: 0, manifold: 0 };
 
 /** Newton step for the load temperature of one chamber [K]; its equation hardly feels the gas. */
 function correctTemperature(
@@ -139,7 +153,7 @@ function correctTemperature(
     formula.lead * (work.trial[at] as number) - history(group, work, formula, at) - length * chamber.temperature;
   const step = residual / (formula.lead - length * chamber.temperatureSlope);
   work.trial[at] = sensible((work.trial[at] as number) - step);
-  change.largest = Math.max(change.largest, Math.abs(step) * 1e-2);
+  change.largest = Math.max(change.largest, Math.abs(step) * TEMPERATURE_WEIGHT);
 }
 
 /** Change of the manifold pressure that goes with a Newton step of the gas pressures [Pa]; the balance itself holds already. */
@@ -179,9 +193,41 @@ function correctGas(group: PumpGroup, work: StepWork, formula: BackwardFormula, 
     const coupling = length * (second.gasByManifold[i] as number) * step;
     const wanted = (trial[at] as number) - (gasResidual(group, work, formula, length, i) - coupling) / pivot;
     const corrected = Math.max(0, wanted);
-    change.largest = Math.max(change.largest, Math.abs(corrected - (trial[at] as number)) / (1 + corrected));
+    work.gasStep[i] = corrected - (trial[at] as number);
+    change.largest = Math.max(change.largest, Math.abs(work.gasStep[i] as number) / (1 + corrected));
     trial[at] = corrected;
   }
+  change.manifold = step;
+}
+
+/**
+ * Takes the last, small Newton step over into the rates at the end of the step along their slopes, which is as good as working
+ * them out again to the square of that step.
+ */
+function followCorrection(group: PumpGroup, work: StepWork): void {
+  const { second } = work;
+  second.manifold += change.manifold;
+  for (let i = 0; i < group.units.length; i += 1) {
+    const unit = group.units[i] as ChamberUnit;
+    if (!isActive(unit)) continue;
+    const chamber = second.chambers[i] as ChamberRates;
+    const port = second.ports[i] as ManifoldPort;
+    const step = work.gasStep[i] as number;
+    chamber.gas += step;
+    chamber.pressure += chamber.followsGas * step;
+    port.throughput += port.byPressure * chamber.followsGas * step + port.byManifold * change.manifold;
+    if (port.throughput > 0)
+      second.pumped[i] = port.throughput * (1 - chamber.gas / chamber.pressure) * unit.waterPerThroughput;
+    if (unit.mode === 'primary' && unit.load) followFlow(unit, unit.load, chamber, step);
+  }
+}
+
+/** The flow of vapour after a small change of gas; heat goes with it. */
+function followFlow(unit: ChamberUnit, load: LoadLaw, chamber: ChamberRates, step: number): void {
+  const { flow } = chamber;
+  chamber.flow = Math.max(0, flow + unit.drying.flowByGas * step);
+  chamber.dried = chamber.flow / load.ice;
+  if (flow > 0) chamber.heat *= chamber.flow / flow;
 }
 
 /** Solves the fast values at the end of the step into `trial`; false when Newton's method does not settle. */
@@ -194,7 +240,10 @@ function solveFast(group: PumpGroup, work: StepWork, formula: BackwardFormula, l
       if ((group.units[i] as ChamberUnit).mode === 'secondary') correctTemperature(group, work, formula, length, i);
     }
     correctGas(group, work, formula, length);
-    if (change.largest <= TOLERANCE) return true;
+    if (change.largest <= TOLERANCE) {
+      followCorrection(group, work);
+      return true;
+    }
   }
   return false;
 }
@@ -244,8 +293,22 @@ export function tryStep(group: PumpGroup, work: StepWork, length: number): boole
 /** A step shorter than this share of the one before is not worth looking back from: the older point is kept, but only once. */
 const SHORT_STEP = 0.4;
 
+/** Largest share by which a dried fraction may differ from its prediction and still have its rate taken over. */
+const SAME = 3e-4;
+
+/** True when the rates worked out at the predicted end of the step hold at its corrected end too. */
+function predictionHolds(group: PumpGroup, work: StepWork): boolean {
+  for (let i = 0; i < group.units.length; i += 1) {
+    const at = i * STATE_SIZE + DRIED;
+    const dried = work.next[at] as number;
+    if (Math.abs(dried - (work.trial[at] as number)) > SAME * dried) return false;
+  }
+  return true;
+}
+
 /** Makes the tried step the present state. */
 export function acceptStep(group: PumpGroup, work: StepWork, length: number): void {
+  const holds = predictionHolds(group, work);
   work.keptEarlier = !work.keptEarlier && length < SHORT_STEP * work.earlierBy;
   if (work.keptEarlier) work.earlierBy += length;
   else {
@@ -254,11 +317,16 @@ export function acceptStep(group: PumpGroup, work: StepWork, length: number): vo
   }
   work.slope.set(work.nextSlope);
   group.state.set(work.next);
+  const { first } = work;
+  work.first = work.second;
+  work.second = first;
+  work.knowsStart = holds;
 }
 
 /** Forgets the past of the fast values: something has just changed by a jump. */
 export function forgetSlopes(work: StepWork): void {
   work.earlierBy = 0;
+  work.knowsStart = false;
 }
 
 /** Size of the second-order part of the step for one chamber, by place: what the error control looks at. */

@@ -29,11 +29,13 @@ function spansOf(report: PlantReport, phase: LaneSpan['phase']): readonly LaneSp
   return report.week.lanes.filter((span) => span.phase === phase);
 }
 
-/** Pump-downs during which the other chamber dries from end to end. */
+/** Pump-downs during which the other chamber is at one stage of its drying from end to end. */
 function disturbing(report: PlantReport): readonly LaneSpan[] {
   return spansOf(report, 'pumpDown').filter((span) =>
-    laneUnion(report.week.lanes, [1 - span.chamber], ['primary', 'secondary']).some(
-      ([start, end]) => start < span.start && span.end < end,
+    (['primary', 'secondary'] as const).some((stage) =>
+      laneUnion(report.week.lanes, [1 - span.chamber], [stage]).some(
+        ([start, end]) => start < span.start && span.end < end,
+      ),
     ),
   );
 }
