@@ -1,5 +1,6 @@
 import { baseValues } from '../inputs/base-values.ts';
 import { scenarioCost } from '../model/scenario-cost.ts';
+import type { Simulate } from '../model/scenario-week.ts';
 import { shopSpec } from '../model/shop-spec.ts';
 import { supplyNeed } from '../model/supply-need.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
@@ -48,11 +49,18 @@ function neverFelt(plant: PlantReport, resource: Resource): boolean {
   return resource === 'heater' && plant.limits.heaterPower === 0;
 }
 
-function gainOf(plan: Plan, scenario: Scenario, spec: ShopSpec, plant: PlantReport, resource: Resource): number | null {
+function gainOf(
+  plan: Plan,
+  scenario: Scenario,
+  spec: ShopSpec,
+  plant: PlantReport,
+  resource: Resource,
+  simulate: Simulate,
+): number | null {
   const larger = enlarge(spec, resource, ENLARGEMENT);
   if (larger && neverFelt(plant, resource)) return 0;
   const present = contribution(plan, scenario, plant);
-  const outcome = larger ? simulateShop(larger) : null;
+  const outcome = larger ? simulate(larger) : null;
   return outcome?.ok ? contribution(plan, scenario, outcome.value) - present : null;
 }
 
@@ -62,9 +70,10 @@ function relief(
   spec: ShopSpec,
   plant: PlantReport,
   resource: Resource,
+  simulate: Simulate,
 ): ResourceRelief {
   const present = contribution(plan, scenario, plant);
-  const gain = gainOf(plan, scenario, spec, plant, resource);
+  const gain = gainOf(plan, scenario, spec, plant, resource, simulate);
   return {
     resource,
     utilisation: utilisationOf(plan, scenario, plant, resource),
@@ -94,12 +103,12 @@ interface Sharing {
 }
 
 /** What sharing does to each chamber and to the last one added, machines alone; nulls when no pump is shared. */
-function sharing(plan: Plan, scenario: Scenario): Sharing {
+function sharing(plan: Plan, scenario: Scenario, simulate: Simulate): Sharing {
   const perPump = chambersOnOnePump(scenario);
   if (perPump < 2) return { outputPerChamber: null, lastChamberAdds: null };
-  const lone = machineOutput(plan, withChambers(scenario, 1, 'own'));
-  const all = machineOutput(plan, withChambers(scenario, perPump, 'shared'));
-  const fewer = machineOutput(plan, withChambers(scenario, perPump - 1, 'shared'));
+  const lone = machineOutput(plan, withChambers(scenario, 1, 'own'), simulate);
+  const all = machineOutput(plan, withChambers(scenario, perPump, 'shared'), simulate);
+  const fewer = machineOutput(plan, withChambers(scenario, perPump - 1, 'shared'), simulate);
   if (!lone || all === null) return { outputPerChamber: 0, lastChamberAdds: 0 };
   return {
     outputPerChamber: all / perPump / lone,
@@ -117,16 +126,17 @@ function chambersOnOnePump(scenario: Scenario): number {
  * Where a scenario jams: the utilisation of every resource, and how much the weekly contribution would rise if that one
  * resource were a quarter larger, found by running the week again. The bottleneck is the largest relief; none above half a
  * percent means balanced. A shared pump also counts as jammed beyond its knee. Null when the scenario cannot run.
+ * @param simulate how a week is run, for callers that keep weeks to use again
  */
-export function findBottleneck(plan: Plan, scenarioId: string): Bottleneck | null {
+export function findBottleneck(plan: Plan, scenarioId: string, simulate: Simulate = simulateShop): Bottleneck | null {
   const scenario = scenarioOf(plan, scenarioId);
   const spec = shopSpec(plan, scenario);
-  const base = simulateShop(spec);
+  const base = simulate(spec);
   if (!base.ok) return null;
-  const reliefs = RESOURCES.map((resource) => relief(plan, scenario, spec, base.value, resource));
+  const reliefs = RESOURCES.map((resource) => relief(plan, scenario, spec, base.value, resource, simulate));
   const measure = yardstick(plan, scenario, base.value);
   const worst = largest(reliefs, BALANCED * measure);
-  const shares = sharing(plan, scenario);
+  const shares = sharing(plan, scenario, simulate);
   const beyondKnee = shares.lastChamberAdds !== null && shares.lastChamberAdds < KNEE_THRESHOLD;
   const isShared = shares.outputPerChamber !== null;
   return {

@@ -1,3 +1,4 @@
+import type { Simulate } from '../model/scenario-week.ts';
 import { shopSpec } from '../model/shop-spec.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import type { DryingLimit, LimitHours } from '../plant/report-types.ts';
@@ -36,12 +37,12 @@ function longest(limits: LimitHours): DryingLimit {
 }
 
 /** What the machines of a scenario make in a week and what holds them back; null when it cannot run. */
-export function machineWeek(plan: Plan, scenario: Scenario): MachineWeek | null {
-  const outcome = simulateShop(machinesOnly(shopSpec(plan, scenario)));
+export function machineWeek(plan: Plan, scenario: Scenario, simulate: Simulate = simulateShop): MachineWeek | null {
+  const outcome = simulate(machinesOnly(shopSpec(plan, scenario)));
   return outcome.ok ? { dryOut: outcome.value.dryOut, binds: longest(outcome.value.limits) } : null;
 }
 
 /** Dried product a week of a shop held back by its machines alone [kg/week]; null when it cannot run. */
-export function machineOutput(plan: Plan, scenario: Scenario): number | null {
-  return machineWeek(plan, scenario)?.dryOut ?? null;
+export function machineOutput(plan: Plan, scenario: Scenario, simulate: Simulate = simulateShop): number | null {
+  return machineWeek(plan, scenario, simulate)?.dryOut ?? null;
 }

@@ -9,10 +9,15 @@ import { simulateShop } from '../plant/simulate-shop.ts';
 import { plantMemory } from '../risk/plant-memory.ts';
 import { type ScenarioRisk, scenarioRisk } from '../risk/scenario-risk.ts';
 
+const KEPT_VARIANTS = 400;
+
 /** Weeks kept with their pictures: today's, which every row is compared with, and those of stages and of larger markets. */
 const KEPT_WEEKS = 16;
 
 const memory = plantMemory(simulateShop, KEPT_WEEKS, true);
+
+/** Weeks of enlarged shops and of other numbers of chambers: an edit of prices or wages alone runs none of them again. */
+const variants = plantMemory(simulateShop, KEPT_VARIANTS);
 
 function evaluate(plan: Plan, scenarioId: string): ScenarioOutcome {
   return evaluateScenario(plan, scenarioId, todayWeek(plan, memory.simulate), memory.simulate);
@@ -25,7 +30,12 @@ function risk(plan: Plan, scenarioId: string): ScenarioRisk | null {
 }
 
 /** What the page may ask of the engine; it runs in a thread of its own so that typing never waits. */
-const api = { evaluateScenario: evaluate, scenarioRisk: risk, findBottleneck, kneeCurve };
+const api = {
+  evaluateScenario: evaluate,
+  scenarioRisk: risk,
+  findBottleneck: (plan: Plan, scenarioId: string) => findBottleneck(plan, scenarioId, variants.simulate),
+  kneeCurve: (plan: Plan, scenarioId: string, most: number) => kneeCurve(plan, scenarioId, most, variants.simulate),
+};
 
 export type EngineApi = typeof api;
 

@@ -3,6 +3,7 @@ import { findBottleneck } from '../../lib/insight/find-bottleneck.ts';
 import type { Bottleneck, Resource } from '../../lib/insight/insight-types.ts';
 import { KNEE_THRESHOLD } from '../../lib/insight/knee-curve.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
+import { plantMemory } from '../../lib/risk/plant-memory.ts';
 import { computed } from '../model/computed.ts';
 import { smallPlan } from '../model/edited-plan.ts';
 import type { Loose } from '../plan/edited-demo.ts';
@@ -101,7 +102,7 @@ describe('findBottleneck', () => {
 
   it('has no gain for what the week knows no limit of, and the use of the supply beside it', () => {
     expect(reliefOf(TWO, 'power')).toMatchObject({ gain: null, gainShare: null });
-    expect(reliefOf(TWO, 'power')?.utilisation).toBeCloseTo((1.25 * (2 * 16 + 550 / 240)) / 125, 9);
+    expect(reliefOf(TWO, 'power')?.utilisation).toBeCloseTo((1.25 * (2 * 16 + 550 / (240 * 0.8))) / 125, 9);
     expect(reliefOf(TWO, 'demand')).toEqual({ resource: 'demand', utilisation: null, gain: null, gainShare: null });
     expect(reliefOf(TWO, 'freezer')).toEqual({ resource: 'freezer', utilisation: null, gain: null, gainShare: null });
   });
@@ -140,5 +141,18 @@ describe('findBottleneck', () => {
     });
     expect(findBottleneck(overfull, 'two')).toBeNull();
     expect(() => findBottleneck(overfull, 'gone')).toThrow(RangeError);
+  });
+
+  it('runs no week again for an edit that is about money alone', () => {
+    const memory = plantMemory();
+    const first = findBottleneck(smallPlan(), 'two', memory.simulate);
+    const runs = memory.runs();
+    const dearer = smallPlan((document) => {
+      document.crew.wage.value *= 2;
+    });
+    expect(runs).toBeGreaterThan(5);
+    expect(findBottleneck(dearer, 'two', memory.simulate)).toEqual(findBottleneck(dearer, 'two'));
+    expect(memory.runs()).toBe(runs);
+    expect(first).toEqual(TWO);
   });
 });
