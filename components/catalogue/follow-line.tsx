@@ -12,9 +12,15 @@ export function FollowLine({ plan }: { readonly plan: Plan }) {
   const currentId = usePlanner((state) => state.currentId);
   const computed = usePlanner((state) => computedIn(state.desk, state.currentId));
   const result = computed.lastResult;
+  const { outcome } = computed;
+  const refused = outcome?.kind === 'refused' ? outcome.findings[0] : undefined;
   const figures = result ? followFigures(OUTPUTS, result, shownAs(plan)) : [];
   return (
-    <div className={styles.line} data-testid="follow" data-fresh={computed.outcome !== null}>
+    <div
+      className={styles.line}
+      data-testid="follow"
+      data-state={outcome === null ? 'working' : refused ? 'held' : 'fresh'}
+    >
       <select
         className={styles.pick}
         aria-label="Scenario whose figures follow"
@@ -27,7 +33,7 @@ export function FollowLine({ plan }: { readonly plan: Plan }) {
           </option>
         ))}
       </select>
-      {figures.length === 0 ? <span className={styles.label}>working …</span> : null}
+      {figures.length === 0 && !refused ? <span className={styles.label}>working …</span> : null}
       <dl className={styles.figures}>
         {figures.map((figure) => (
           <div key={figure.id} data-figure={figure.id}>
@@ -36,6 +42,11 @@ export function FollowLine({ plan }: { readonly plan: Plan }) {
           </div>
         ))}
       </dl>
+      {refused ? (
+        <p className={styles.held}>
+          {refused.problem} {refused.remedy}
+        </p>
+      ) : null}
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useRef } from 'react';
+import { OwnPlanButton } from '../own/own-plan-button.tsx';
 import styles from './tab-bar.module.css';
 import { TABS, type Tab } from './tabs.ts';
 import { openTab } from './use-open-tab.ts';
@@ -21,7 +22,7 @@ export function panelElementId(tab: Tab): string {
   return `panel-${tab.id}`;
 }
 
-/** The bar of the plan's parts. Arrow keys, Home and End go along it; the part in focus is the one that is open. */
+/** The bar of the plan's parts, and the way to a plan of one's own. Arrow keys, Home and End go along it; the part in focus is the one that is open. */
 export function TabBar({ open }: { readonly open: Tab }) {
   const bar = useRef<HTMLDivElement>(null);
   const onKeyDown = (event: KeyboardEvent) => {
@@ -33,23 +34,26 @@ export function TabBar({ open }: { readonly open: Tab }) {
     bar.current?.querySelector<HTMLElement>(`#${tabElementId(target)}`)?.focus();
   };
   return (
-    <div ref={bar} role="tablist" aria-label="Parts of the plan" className={styles.bar}>
-      {TABS.map((tab) => (
-        <button
-          key={tab.id}
-          id={tabElementId(tab)}
-          type="button"
-          role="tab"
-          className={styles.tab}
-          aria-selected={tab === open}
-          aria-controls={tab === open ? panelElementId(tab) : undefined}
-          tabIndex={tab === open ? 0 : -1}
-          onKeyDown={onKeyDown}
-          onClick={() => openTab(tab.id)}
-        >
-          {tab.label}
-        </button>
-      ))}
+    <div className={styles.row}>
+      <div ref={bar} role="tablist" aria-label="Parts of the plan" className={styles.bar}>
+        {TABS.map((tab) => (
+          <button
+            key={tab.id}
+            id={tabElementId(tab)}
+            type="button"
+            role="tab"
+            className={styles.tab}
+            aria-selected={tab === open}
+            aria-controls={tab === open ? panelElementId(tab) : undefined}
+            tabIndex={tab === open ? 0 : -1}
+            onKeyDown={onKeyDown}
+            onClick={() => openTab(tab.id)}
+          >
+            {tab.label}
+          </button>
+        ))}
+      </div>
+      <OwnPlanButton onMade={() => openTab('scenarios')} />
     </div>
   );
 }

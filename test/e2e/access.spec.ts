@@ -16,6 +16,27 @@ for (const colorScheme of ['light', 'dark'] as const) {
   });
 }
 
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`nothing stands in the way in the other parts, ${colorScheme}`, async ({ page }) => {
+    test.setTimeout(300_000);
+    await page.emulateMedia({ colorScheme });
+    await openSheet(page);
+    const found: string[] = [];
+    for (const tab of await page.getByRole('tab').all()) {
+      await tab.click();
+      const cell = page.getByRole('gridcell').first();
+      await cell.click();
+      if ((await tab.textContent()) === 'Scenarios') continue;
+      await page.keyboard.type('?');
+      await page.keyboard.press('Enter');
+      const results = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze();
+      const name = await tab.textContent();
+      found.push(...results.violations.map((one) => `${name}: ${one.id} ${one.nodes[0]?.html}`));
+    }
+    expect(found).toEqual([]);
+  });
+}
+
 test('every chart has its finding as a name, and its figures as a table', async ({ page }) => {
   test.setTimeout(300_000);
   await openSheet(page);

@@ -15,6 +15,7 @@ function usualArea(): number {
 /** What grows in step with the trays. */
 const CHAMBER_SIZE = [
   'volume',
+  'floorSpace',
   'outgassing',
   'heaterPower',
   'trapArea',

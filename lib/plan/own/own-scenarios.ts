@@ -10,7 +10,7 @@ function evenMix(products: readonly Product[]): Scenario['mix'] {
   return products.map(({ id }, place) => ({ product: id, share: place === products.length - 1 ? last : share }));
 }
 
-/** The shop as it is, and two steps that many think of next: one chamber more, and twice as many on one larger pump. */
+/** The shop as it is, and two steps that many think of next: one chamber more, and twice as many on one larger pump, with two shifts. */
 export function ownScenarios(
   { pump, hours }: OwnAnswers,
   chambers: number,
@@ -38,6 +38,10 @@ export function ownScenarios(
   return [
     today,
     ...larger('one-more', 'One chamber more', chambers + 1, {}),
-    ...larger('twice', 'Twice, on one larger pump', chambers * 2, { pumpArrangement: 'shared', pump: 'larger-pump' }),
+    ...larger('twice', 'Twice, one pump, two shifts', chambers * 2, {
+      pumpArrangement: 'shared',
+      pump: 'larger-pump',
+      pattern: 'two-shifts',
+    }),
   ];
 }

@@ -12,7 +12,7 @@ import { fillTargets, spreadBlock } from '../spread-block.ts';
 import { parseTabSeparated, writeTabSeparated } from '../tab-separated.ts';
 import type { FieldEntry } from './apply-fields.ts';
 import type { FieldCell, FieldGrid } from './field-grid.ts';
-import type { GridAction } from './grid-keys.ts';
+import type { GoingAction, GridEnd } from './grid-keys.ts';
 
 export function gridSize(grid: FieldGrid): SheetSize {
   return { rows: grid.rows.length, columns: grid.columns.length };
@@ -33,13 +33,10 @@ function wholeGrid(grid: FieldGrid): CellRange {
   return { anchor: { row: 0, column: 0 }, head: { row: rows - 1, column: columns - 1 } };
 }
 
-type GoingAction = Extract<GridAction, { kind: 'move' | 'stretch' | 'goTo' | 'selectAll' }>;
-
-/** The cell at one end of the grid, or of the row a cell is in. */
-function placeAtEnd(grid: FieldGrid, end: Extract<GoingAction, { kind: 'goTo' }>['place'], row: number): CellPlace {
+function placeAtEnd(grid: FieldGrid, end: GridEnd, row: number): CellPlace {
   const { anchor: first, head: last } = wholeGrid(grid);
-  if (end === 'sheetStart') return first;
-  if (end === 'sheetEnd') return last;
+  if (end === 'gridStart') return first;
+  if (end === 'gridEnd') return last;
   return { row, column: end === 'rowStart' ? first.column : last.column };
 }
 
@@ -51,7 +48,7 @@ export function rangeAfter(grid: FieldGrid, range: CellRange, action: GoingActio
     case 'stretch':
       return stretchRange(range, action, gridSize(grid));
     case 'goTo':
-      return singleCell(placeAtEnd(grid, action.place, range.head.row));
+      return singleCell(placeAtEnd(grid, action.end, range.head.row));
     case 'selectAll':
       return wholeGrid(grid);
   }

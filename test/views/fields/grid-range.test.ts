@@ -34,8 +34,8 @@ describe('ranges of a grid', () => {
 
   it('are gone about by keys, and never left', () => {
     const last = { row: grid.rows.length - 1, column: 1 };
-    expect(rangeAfter(grid, FIRST, { kind: 'goTo', place: 'sheetEnd' }).head).toEqual(last);
-    expect(rangeAfter(grid, FIRST, { kind: 'goTo', place: 'rowEnd' }).head).toEqual({ row: PRICE, column: 1 });
+    expect(rangeAfter(grid, FIRST, { kind: 'goTo', end: 'gridEnd' }).head).toEqual(last);
+    expect(rangeAfter(grid, FIRST, { kind: 'goTo', end: 'rowEnd' }).head).toEqual({ row: PRICE, column: 1 });
     expect(rangeAfter(grid, FIRST, { kind: 'move', row: -10_000, column: 0 }).head).toEqual({ row: 0, column: 0 });
     expect(rangeAfter(grid, FIRST, { kind: 'selectAll' }).head).toEqual(last);
   });
