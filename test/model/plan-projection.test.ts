@@ -7,6 +7,7 @@ import { scenarioStages } from '../../lib/model/scenario-stages.ts';
 import { scenarioWeek } from '../../lib/model/scenario-week.ts';
 import type { TradePhase } from '../../lib/model/trade-phase.ts';
 import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
+import type { Loose } from '../plan/edited-demo.ts';
 import { smallPlan } from './edited-plan.ts';
 
 const TERMS = { discountRate: 0.12, financeRate: 0.105, reinvestRate: 0.04 };
@@ -125,6 +126,42 @@ describe('planProjection', () => {
     const worn = (months: number) => 22400 - (22400 - 0.15 * 21500) * (months / 120);
     const pump = 3400 - 0.9 * 3400 * (34 / 48);
     expect(two.terminal.equipment / 100).toBeCloseTo(worn(82) + worn(85) + pump, 1);
+  });
+
+  it('writes off by a published table, or at once, as the plan chooses', () => {
+    const written = (edit: (document: Loose) => void) => {
+      const { depreciation } = projected(smallPlan(edit)).two.income;
+      return depreciation.map((amount) => 0 - amount);
+    };
+    const table = written((document) => {
+      document.financing.depreciationMethod = 'recovery7';
+    });
+    // What is bought in month 2 takes the 14.29 % of its first year [irs-pub-946]; the chamber and the pump of a month before the
+    // plan are in their second, 24.49 %, the pump for the two months until it is given up.
+    const expected = 0.1429 * 3132800 + 0.2449 * (2240000 + 90000 / 6);
+    expect(Math.abs(sum(table.slice(0, 12)) - expected)).toBeLessThan(5);
+    const atOnce = written((document) => {
+      document.financing.expensedShare.value = 100;
+    });
+    expect(atOnce[2]).toBe(3132800);
+    expect(sum(atOnce)).toBe(3132800);
+  });
+
+  it('pays tax as often as the plan says, and the same in all', () => {
+    const paid = (settled: string) => {
+      const { income, balance } = projected(
+        smallPlan((document) => {
+          document.financing.taxSettled = settled;
+          // Dear enough for a profit to be taxed.
+          document.products[0].price = { value: 170, unit: 'money/kg', origin: 'guess' };
+        }),
+      ).two;
+      return { tax: sum(income.tax), owed: balance.taxPayable.filter((owed) => owed !== 0).length };
+    };
+    const [monthly, quarterly, yearly] = [paid('monthly'), paid('quarterly'), paid('yearly')];
+    expect(monthly.tax).toBe(yearly.tax);
+    expect(monthly.owed).toBeLessThan(quarterly.owed);
+    expect(quarterly.owed).toBeLessThan(yearly.owed);
   });
 
   it('receives what is given for old equipment, taxed as a gain', () => {
