@@ -40,7 +40,7 @@ export interface AssetBook {
 }
 
 /** One thing from the month it is bought to the month it goes. */
-interface Holding {
+export interface Holding {
   readonly purchase: CapitalPurchase;
   readonly from: number;
   /** Month at whose start it goes; null when held beyond the plan. */
@@ -76,7 +76,11 @@ export function assetBook(purchases: readonly CapitalPurchase[], horizonMonths: 
   };
 }
 
-function holdingsOf(purchase: CapitalPurchase, horizonMonths: number): Holding[] {
+/**
+ * A thing and all that replace it within the plan, each from its purchase to the month it goes.
+ * Throws RangeError on months that are not whole or a sale that does not come after the purchase.
+ */
+export function holdingsOf(purchase: CapitalPurchase, horizonMonths: number): Holding[] {
   if (!Number.isInteger(purchase.month))
     throw new RangeError(`"${purchase.name}" is bought in month ${purchase.month}`);
   if (purchase.sold && purchase.sold.month <= purchase.month) {

@@ -14,6 +14,14 @@ interface Batch {
   count: number;
 }
 
+/** A purchase with what is bought, so that its price can be followed to the lists of the plan. */
+export interface PlannedThing {
+  /** Null for old equipment given in. */
+  readonly item: PurchaseItem | null;
+  readonly count: number;
+  readonly purchase: CapitalPurchase;
+}
+
 interface TaxRules {
   readonly method: DepreciationMethod;
   readonly expensedShare: number;
@@ -34,8 +42,8 @@ function taxRules(plan: Plan): TaxRules {
  * the life that the tax office sets, which may be another. Works have no life of their own and are not done again.
  * @param gone month in which they are given up for nothing; null when they are kept
  */
-function purchaseOf({ item, month }: Batch, count: number, rules: TaxRules, gone: number | null): CapitalPurchase {
-  return {
+function thingOf({ item, month }: Batch, count: number, rules: TaxRules, gone: number | null): PlannedThing {
+  const purchase: CapitalPurchase = {
     name: item.name,
     month,
     amount: count * (item.price + item.installation),
@@ -45,6 +53,7 @@ function purchaseOf({ item, month }: Batch, count: number, rules: TaxRules, gone
     replaced: item.usefulLife !== null,
     sold: gone === null ? null : { month: gone, amount: 0 },
   };
+  return { item, count, purchase };
 }
 
 /** What the shop has today, at today's prices and bought as long ago as it is old. Hoses are too small to be on the books. */
@@ -67,7 +76,7 @@ function givenUp(plan: Plan, { before, scenario }: Stage): PurchaseItem[] {
 }
 
 /** Takes a number of things of one kind out of the batches, the oldest first; what is taken leaves in that month. */
-function retire(batches: readonly Batch[], item: PurchaseItem, month: number, rules: TaxRules): CapitalPurchase[] {
+function retire(batches: readonly Batch[], item: PurchaseItem, month: number, rules: TaxRules): PlannedThing[] {
   let left = item.count;
   return batches
     .filter((batch) => batch.item.key === item.key)
@@ -75,7 +84,7 @@ function retire(batches: readonly Batch[], item: PurchaseItem, month: number, ru
       const taken = Math.min(left, batch.count);
       left -= taken;
       batch.count -= taken;
-      return taken > 0 ? [purchaseOf(batch, taken, rules, month)] : [];
+      return taken > 0 ? [thingOf(batch, taken, rules, month)] : [];
     });
 }
 
@@ -85,8 +94,8 @@ function extras(price: number): PurchaseItem {
 }
 
 /** Old equipment given in: written off already, so that all it brings is a gain. */
-function tradeIn(amount: number, month: number): CapitalPurchase {
-  return {
+function tradeIn(amount: number, month: number): PlannedThing {
+  const purchase: CapitalPurchase = {
     name: 'Old equipment given in',
     month: -1,
     amount: 0,
@@ -97,6 +106,7 @@ function tradeIn(amount: number, month: number): CapitalPurchase {
     replaced: false,
     sold: { month, amount },
   };
+  return { item: null, count: 1, purchase };
 }
 
 /** What a stage buys, to the total of its capital, and what it gets for old equipment. */
@@ -116,16 +126,21 @@ function boughtIn(plan: Plan, stage: Stage): { batches: Batch[]; given: number }
  * taken off the books when it is bought and brings what the scenario gets for old equipment, nothing beyond.
  * @param stages none for today itself
  */
-export function equipmentPurchases(plan: Plan, stages: readonly Stage[]): CapitalPurchase[] {
+export function plannedThings(plan: Plan, stages: readonly Stage[]): PlannedThing[] {
   const rules = taxRules(plan);
   const batches = owned(plan);
-  const purchases: CapitalPurchase[] = [];
+  const things: PlannedThing[] = [];
   for (const stage of stages) {
-    for (const item of givenUp(plan, stage)) purchases.push(...retire(batches, item, stage.month, rules));
+    for (const item of givenUp(plan, stage)) things.push(...retire(batches, item, stage.month, rules));
     const { batches: bought, given } = boughtIn(plan, stage);
     batches.push(...bought);
-    if (given > 0) purchases.push(tradeIn(given, stage.month));
+    if (given > 0) things.push(tradeIn(given, stage.month));
   }
-  const kept = batches.filter((batch) => batch.count > 0).map((batch) => purchaseOf(batch, batch.count, rules, null));
-  return [...purchases, ...kept].filter((purchase) => purchase.amount > 0 || purchase.sold !== null);
+  const kept = batches.filter((batch) => batch.count > 0).map((batch) => thingOf(batch, batch.count, rules, null));
+  return [...things, ...kept].filter(({ purchase }) => purchase.amount > 0 || purchase.sold !== null);
+}
+
+/** The purchases behind `plannedThings`, as the books need them. */
+export function equipmentPurchases(plan: Plan, stages: readonly Stage[]): CapitalPurchase[] {
+  return plannedThings(plan, stages).map((thing) => thing.purchase);
 }

@@ -1,16 +1,14 @@
 import { electricityCost } from '../cost/electricity.ts';
 import { type LabourCost, labourCost } from '../cost/labour.ts';
 import { type PumpUpkeepCost, pumpUpkeepCost } from '../cost/pump-upkeep.ts';
-import type { TariffBand } from '../cost/tariff.ts';
 import { type ProductTerms, type WeeklyCost, weeklyCost } from '../cost/weekly-cost.ts';
 import { baseValues } from '../inputs/base-values.ts';
 import { findById } from '../plan/find-by-id.ts';
-import type { Plan, PriceBand, Scenario } from '../plan/plan-types.ts';
+import type { Plan, Scenario } from '../plan/plan-types.ts';
 import type { BatchRecord, GroupWeek, PlantReport, ProductWeek } from '../plant/report-types.ts';
+import { tariffBand } from './energy-tariff.ts';
 import { ownerWeek } from './owner-week.ts';
 import type { CostLine, CostPart, ScenarioCost, WeekAccount } from './scenario-result.ts';
-
-const SECONDS_PER_HOUR = 3600;
 
 /** The week's accounts of a scenario, and what shows of them. */
 export interface CostAccount extends WeekAccount {
@@ -50,10 +48,15 @@ function phaseTime(
   return (total / own.length) * week.batches;
 }
 
+/** Time that people have their hands on a product in a week [s/week]. */
+export function handsOnTime(plant: PlantReport, week: ProductWeek): number {
+  return phaseTime(plant.batchRecords, week, ['loading', 'unloading', 'cleaning']);
+}
+
 function productTerms(plan: Plan, plant: PlantReport, week: ProductWeek): ProductTerms {
   const product = baseValues('product', findById(plan.products, week.productId, 'product'));
   const underVacuum = phaseTime(plant.batchRecords, week, ['pumpDown', 'primary', 'secondary', 'hold']);
-  const handsOn = phaseTime(plant.batchRecords, week, ['loading', 'unloading', 'cleaning']);
+  const handsOn = handsOnTime(plant, week);
   const chamberTime = week.cycleTime * week.batches;
   return {
     productId: week.productId,
@@ -127,11 +130,6 @@ function shownCost(plan: Plan, plant: PlantReport, week: WeeklyCost, upkeep: rea
     oilChangesPerWeek: upkeep.reduce((sum, pump) => sum + pump.oilChanges, 0),
     oilLimit: upkeep.some((pump) => pump.changedFor === 'water') ? 'water' : 'hours',
   };
-}
-
-function tariffBand(band: PriceBand): TariffBand {
-  const { start, end, price } = baseValues('priceBand', band);
-  return { days: band.weekdays, startHour: start / SECONDS_PER_HOUR, endHour: end / SECONDS_PER_HOUR, price };
 }
 
 /** What a week of the scenario costs and leaves, from what the simulation found [money/week]. */
