@@ -119,7 +119,8 @@ function worthPerDryKilogram(week: WeeklyCost, plant: PlantReport): ReadonlyMap<
   return new Map(
     plant.products.map(({ productId, dryOut }) => {
       const cost = week.products.find((product) => product.productId === productId);
-      const worth = cost ? cost.revenue - cost.running.packaging : 0;
+      // What would be packed at a loss is not packed, and nobody misses it.
+      const worth = cost ? Math.max(0, cost.revenue - cost.running.packaging) : 0;
       return [productId, dryOut > 0 ? worth / dryOut : 0];
     }),
   );
