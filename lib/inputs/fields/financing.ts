@@ -88,7 +88,7 @@ export const FINANCING_FIELDS = [
   {
     kind: 'quantity',
     id: 'financing.receivableDays',
-    label: 'Days until customers pay',
+    label: 'Customers pay after',
     group: 'Working capital',
     dimension: 'time',
     unit: 'd',
@@ -101,7 +101,7 @@ export const FINANCING_FIELDS = [
   {
     kind: 'quantity',
     id: 'financing.stockDays',
-    label: 'Days of stock',
+    label: 'Stock lasts',
     group: 'Working capital',
     dimension: 'time',
     unit: 'd',
@@ -114,7 +114,7 @@ export const FINANCING_FIELDS = [
   {
     kind: 'quantity',
     id: 'financing.payableDays',
-    label: 'Days until you pay',
+    label: 'You pay after',
     group: 'Working capital',
     dimension: 'time',
     unit: 'd',

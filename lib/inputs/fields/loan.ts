@@ -77,7 +77,7 @@ export const LOAN_FIELDS = [
   {
     kind: 'quantity',
     id: 'loan.graceMonths',
-    label: 'Months of grace',
+    label: 'Grace',
     group: 'Loan',
     dimension: 'months',
     unit: 'month',
@@ -91,7 +91,7 @@ export const LOAN_FIELDS = [
   {
     kind: 'quantity',
     id: 'loan.interestOnlyMonths',
-    label: 'Interest-only months',
+    label: 'Interest only',
     group: 'Loan',
     dimension: 'months',
     unit: 'month',
@@ -119,7 +119,7 @@ export const LOAN_FIELDS = [
   {
     kind: 'quantity',
     id: 'loan.startMonth',
-    label: 'Lent so many months after',
+    label: 'Delay after the purchase',
     group: 'Loan',
     dimension: 'months',
     unit: 'month',
