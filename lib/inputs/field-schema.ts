@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { unitSymbols } from '../units/convert.ts';
 import { type FieldProblem, numberProblem, quantityProblems } from './field-check.ts';
 import type { FieldValues } from './field-values.ts';

@@ -1,4 +1,4 @@
-import { Dexie, type EntityTable } from 'dexie';
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { fail, type Result, succeed } from '../result.ts';
 
 /** A plan as it is kept. */
@@ -60,8 +60,17 @@ export interface PlanStorage {
   readonly saveLook: (id: string, text: string) => Promise<Asked<void>>;
 }
 
-type PlanTable = EntityTable<StoredPlan, 'key'>;
-type LookTable = EntityTable<StoredLook, 'plan'>;
+interface Tables extends DBSchema {
+  readonly plans: { readonly key: string; readonly value: StoredPlan };
+  readonly looks: { readonly key: string; readonly value: StoredLook };
+}
+
+type Database = IDBPDatabase<Tables>;
+
+const NAME = 'rimeplan';
+
+/** Raised whenever a table is added or changed. */
+const VERSION = 20;
 
 function messageOf(reason: unknown): string {
   return reason instanceof Error ? reason.message : String(reason);
@@ -75,51 +84,82 @@ async function asked<Value>(work: () => PromiseLike<Value>): Promise<Asked<Value
   }
 }
 
-async function cardsIn(plans: PlanTable): Promise<readonly PlanCard[]> {
-  const stored = await plans.toArray();
+async function cardsIn(database: Database): Promise<readonly PlanCard[]> {
+  const stored = await database.getAll('plans');
   const cards = stored.map(({ key, name, touched }) => ({ id: key, name, touched }));
   return cards.sort((a, b) => b.touched - a.touched);
 }
 
-async function contentIn(plans: PlanTable, id: string): Promise<KeptContent | null> {
-  const stored = await plans.get(id);
+async function contentIn(database: Database, id: string): Promise<KeptContent | null> {
+  const stored = await database.get('plans', id);
   if (!stored) return null;
   const { name, text, waiting, draft, revision } = stored;
   return { name, text, waiting, draft, revision };
 }
 
 /** Compares and writes in one transaction, which no other tab can come between. */
-async function save(database: Dexie, plans: PlanTable, key: string, content: PlanContent, base: number) {
-  return database.transaction('rw', plans, async (): Promise<SaveOutcome> => {
-    const stored = await plans.get(key);
-    if (stored && stored.revision !== base) return { kind: 'conflict' };
-    const revision = base + 1;
-    await plans.put({ key, ...content, revision, touched: Date.now() });
-    return { kind: 'saved', revision };
+async function save(database: Database, key: string, content: PlanContent, base: number): Promise<SaveOutcome> {
+  const change = database.transaction('plans', 'readwrite');
+  // A write that fails ends the transaction too; the failure is told once, by the write.
+  change.done.catch(() => undefined);
+  const stored = await change.store.get(key);
+  if (stored && stored.revision !== base) return { kind: 'conflict' };
+  const revision = base + 1;
+  await change.store.put({ key, ...content, revision, touched: Date.now() });
+  await change.done;
+  return { kind: 'saved', revision };
+}
+
+async function touch(database: Database, key: string): Promise<void> {
+  const change = database.transaction('plans', 'readwrite');
+  const stored = await change.store.get(key);
+  if (stored) await change.store.put({ ...stored, touched: Date.now() });
+  await change.done;
+}
+
+async function remove(database: Database, id: string): Promise<void> {
+  const change = database.transaction(['plans', 'looks'], 'readwrite');
+  await Promise.all([change.objectStore('plans').delete(id), change.objectStore('looks').delete(id), change.done]);
+}
+
+function openDatabase(forget: () => void): Promise<Database> {
+  return openDB<Tables>(NAME, VERSION, {
+    upgrade(database) {
+      if (!database.objectStoreNames.contains('plans')) database.createObjectStore('plans', { keyPath: 'key' });
+      if (!database.objectStoreNames.contains('looks')) database.createObjectStore('looks', { keyPath: 'plan' });
+    },
+    // Another tab has a newer page that waits for this one to let go.
+    blocking: (_present, _wanted, event) => {
+      (event.target as IDBDatabase).close();
+      forget();
+    },
+    terminated: forget,
   });
 }
 
-async function remove(database: Dexie, plans: PlanTable, looks: LookTable, id: string): Promise<void> {
-  await database.transaction('rw', plans, looks, async () => {
-    await plans.delete(id);
-    await looks.delete(id);
-  });
-}
-
-/** Opens the store of this browser; it is created when it is first written to. */
+/** The store of this browser; it is opened when it is first asked, and again after the browser has closed it. */
 export function openPlanStorage(): PlanStorage {
-  const database = new Dexie('rimeplan');
-  database.version(2).stores({ plans: 'key', looks: 'plan' });
-  const plans = database.table('plans') as PlanTable;
-  const looks = database.table('looks') as LookTable;
+  let opening: Promise<Database> | null = null;
+  const database = (): Promise<Database> => {
+    opening ??= openDatabase(() => {
+      opening = null;
+    });
+    // A browser that refused once may have room later.
+    opening.catch(() => {
+      opening = null;
+    });
+    return opening;
+  };
   return {
-    list: () => asked(() => cardsIn(plans)),
-    load: (id) => asked(() => contentIn(plans, id)),
-    save: (id, content, base) =>
-      save(database, plans, id, content, base).catch((reason) => ({ kind: 'refused', message: messageOf(reason) })),
-    touch: (id) => asked(async () => void (await plans.update(id, { touched: Date.now() }))),
-    remove: (id) => asked(() => remove(database, plans, looks, id)),
-    loadLook: (id) => asked(async () => (await looks.get(id))?.text ?? null),
-    saveLook: (id, text) => asked(async () => void (await looks.put({ plan: id, text }))),
+    list: () => asked(async () => cardsIn(await database())),
+    load: (id) => asked(async () => contentIn(await database(), id)),
+    save: async (id, content, base) => {
+      const saved = await asked(async () => save(await database(), id, content, base));
+      return saved.ok ? saved.value : { kind: 'refused', message: saved.error };
+    },
+    touch: (id) => asked(async () => touch(await database(), id)),
+    remove: (id) => asked(async () => remove(await database(), id)),
+    loadLook: (id) => asked(async () => (await (await database()).get('looks', id))?.text ?? null),
+    saveLook: (id, text) => asked(async () => void (await (await database()).put('looks', { plan: id, text }))),
   };
 }

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { sectionShape } from '../inputs/field-schema.ts';
 import { LIMITS } from './limits.ts';
 import {

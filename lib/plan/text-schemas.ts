@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { LIMITS } from './limits.ts';
 
 const ID_PATTERN = /^[A-Za-z0-9][A-Za-z0-9-]{0,59}$/;

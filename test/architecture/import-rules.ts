@@ -58,7 +58,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   zod: ['lib/inputs', 'lib/plan', 'lib/io', 'lib/headless'],
   comlink: ['lib/io'],
   yalps: ['lib/numeric'],
-  dexie: ['lib/io'],
+  idb: ['lib/io'],
   'ml-levenberg-marquardt': ['lib/numeric'],
   papaparse: ['lib/plan'],
   node: ['lib/headless'],
