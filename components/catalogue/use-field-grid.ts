@@ -63,7 +63,10 @@ function discard(cells: readonly FieldCell[]): void {
 }
 
 function focusCell(table: HTMLTableElement | null, { row, column }: CellPlace): void {
-  table?.querySelector<HTMLElement>(`[data-row="${row}"][data-column="${column}"]`)?.focus();
+  const cell = table?.querySelector<HTMLElement>(`[data-row="${row}"][data-column="${column}"]`);
+  cell?.focus();
+  // What is told of the cell may come to lie over it.
+  requestAnimationFrame(() => cell?.scrollIntoView({ block: 'nearest', inline: 'nearest' }));
 }
 
 interface Told {

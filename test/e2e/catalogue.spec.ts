@@ -27,10 +27,10 @@ test('a pump’s speed is changed, the scenario’s figures follow, and undo bri
   await untilFollowed(page);
   const before = await followed(page, 'batches').textContent();
   await field(page, 'pumps.@good.speed').click();
-  await page.keyboard.type('4 m3/h');
-  await expect(page.getByRole('complementary')).toContainText('= 4 m³/h = 2.3543111 cfm');
+  await page.keyboard.type('9 m3/h');
+  await expect(page.getByRole('complementary')).toContainText('= 9 m³/h = 5.2972 cfm');
   await page.keyboard.press('Enter');
-  await expect(statusLine(page)).toContainText('Good pump with gas ballast, rated speed: 2.354 cfm');
+  await expect(statusLine(page)).toContainText('Good pump with gas ballast, rated speed: 5.297 cfm');
   await expect(followed(page, 'batches')).not.toHaveText(before ?? '', { timeout: 120_000 });
   await untilFollowed(page);
   await page.keyboard.press('Control+z');
