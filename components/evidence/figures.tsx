@@ -14,6 +14,7 @@ import { PaybackFigure } from './payback-figure.tsx';
 import { PumpSidesFigure } from './pump-sides-figure.tsx';
 import { ReliefFigure } from './relief-figure.tsx';
 import { SpreadFigure } from './spread-figure.tsx';
+import { StressFigure } from './stress-figure.tsx';
 import { TornadoFigure } from './tornado-figure.tsx';
 import { WeekFigure } from './week-figure.tsx';
 
@@ -74,6 +75,7 @@ export function Figures({ plan, rows, desk, views, currentId, selectedIds }: Pro
         {() => <PumpSidesFigure {...ofOne} />}
       </FigureSlot>
       <FigureSlot name="Knee and pump speed">{() => <KneeMapFigure {...ofOne} />}</FigureSlot>
+      <FigureSlot name="When things go wrong">{() => <StressFigure {...ofOne} />}</FigureSlot>
       <FigureSlot name="What moves the answer">{() => <TornadoFigure {...ofOne} />}</FigureSlot>
       <FigureSlot name="Spread">{() => <SpreadFigure {...ofOne} />}</FigureSlot>
     </div>

@@ -7,7 +7,6 @@ import type { ScenarioOutcome } from '../model/scenario-result.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
 import { plantMemory } from '../risk/plant-memory.ts';
-import { type ScenarioRisk, scenarioRisk } from '../risk/scenario-risk.ts';
 
 const KEPT_VARIANTS = 400;
 
@@ -23,16 +22,9 @@ function evaluate(plan: Plan, scenarioId: string): ScenarioOutcome {
   return evaluateScenario(plan, scenarioId, todayWeek(plan, memory.simulate), memory.simulate);
 }
 
-/** What may go wrong with a scenario; null when it cannot be worked out. */
-function risk(plan: Plan, scenarioId: string): ScenarioRisk | null {
-  const outcome = evaluate(plan, scenarioId);
-  return outcome.kind === 'computed' ? scenarioRisk(plan, outcome.result, memory.simulate) : null;
-}
-
 /** What the page may ask of the engine; it runs in a thread of its own so that typing never waits. */
 const api = {
   evaluateScenario: evaluate,
-  scenarioRisk: risk,
   findBottleneck: (plan: Plan, scenarioId: string) => findBottleneck(plan, scenarioId, variants.simulate),
   kneeCurve: (plan: Plan, scenarioId: string, most: number) => kneeCurve(plan, scenarioId, most, variants.simulate),
 };

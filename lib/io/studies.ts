@@ -4,10 +4,11 @@ import { KNEE_MAP_SPEEDS, kneeMap } from '../insight/knee-map.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import type { DrawMeasure } from '../risk/draw-measure.ts';
+import { drawRequest } from '../risk/draw-request.ts';
 import { type DrawSummary, drawSummary } from '../risk/draw-summary.ts';
 import type { DrawOutcome, DrawRequest } from '../risk/evaluate-draws.ts';
-import { drawRequest } from '../risk/monte-carlo.ts';
 import type { PumpChoice, PumpSide } from '../risk/pump-side.ts';
+import type { ScenarioRisk } from '../risk/scenario-risk.ts';
 import { type Tornado, tornado, tornadoRequest } from '../risk/tornado.ts';
 import { scenarioKey } from '../views/scenario-key.ts';
 import type { WorkPart } from './part-runs.ts';
@@ -17,6 +18,7 @@ export interface StudyEngine {
   readonly evaluateDraws: (request: DrawRequest) => Promise<DrawOutcome[][]>;
   readonly kneeMapOutput: (plan: Plan, scenarioId: string, factor: number, chambers: number) => Promise<number | null>;
   readonly pumpSide: (plan: Plan, scenarioId: string, choice: PumpChoice) => Promise<PumpSide>;
+  readonly scenarioRisk: (plan: Plan, scenarioId: string) => Promise<ScenarioRisk | null>;
 }
 
 /** Many draws of the uncertain inputs. */
@@ -40,12 +42,21 @@ export interface PumpSidesAnswer {
   readonly shared: PumpSide;
 }
 
+/** What stress leaves of a scenario. */
+export interface StressAnswer {
+  /** Null when the scenario cannot run. */
+  readonly risk: ScenarioRisk | null;
+  /** The lender's line of the plan [–]. */
+  readonly dscrLine: number;
+}
+
 /** Answers by kind of study. */
 export interface StudyAnswers {
   readonly spread: SpreadAnswer;
   readonly tornado: TornadoAnswer;
   readonly kneeMap: KneeMap;
   readonly pumpSides: PumpSidesAnswer;
+  readonly stress: StressAnswer;
 }
 
 export type StudyKind = keyof StudyAnswers;
@@ -151,5 +162,18 @@ export function pumpSidesStudy(
       const [own, shared] = answers as [PumpSide, PumpSide];
       return { own, shared };
     },
+  };
+}
+
+/** A scenario under the customary stresses, and with failing pumps. */
+export function stressStudy(plan: Plan, scenarioId: string): Study<'stress'> {
+  return {
+    kind: 'stress',
+    key: keyOf(plan, scenarioId),
+    parts: [{ size: 1, start: (engine) => engine.scenarioRisk(plan, scenarioId) }],
+    gather: ([risk]) => ({
+      risk: risk as ScenarioRisk | null,
+      dscrLine: baseValues('financing', plan.financing).dscrLine,
+    }),
   };
 }

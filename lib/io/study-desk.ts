@@ -20,6 +20,7 @@ const NO_STUDIES: States = {
   tornado: UNTOUCHED as StudyState<'tornado'>,
   kneeMap: UNTOUCHED as StudyState<'kneeMap'>,
   pumpSides: UNTOUCHED as StudyState<'pumpSides'>,
+  stress: UNTOUCHED as StudyState<'stress'>,
 };
 
 /** Long pieces of work that the page has asked for, done one after the other; one of a kind at a time. */

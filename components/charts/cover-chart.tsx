@@ -1,0 +1,57 @@
+'use client';
+
+import {
+  Bar,
+  BarChart,
+  CartesianGrid,
+  Cell,
+  LabelList,
+  ReferenceLine,
+  ResponsiveContainer,
+  XAxis,
+  YAxis,
+} from 'recharts';
+import { formatFixed } from '../../lib/views/format-number.ts';
+import type { StressRow, StressView } from '../../lib/views/stress-view.ts';
+import { AXIS, axisName, CHART_MARGIN } from './chart-look.ts';
+
+interface Props {
+  readonly view: StressView;
+  readonly title: string;
+}
+
+/** Lowest debt cover in each case, against the lender's line. */
+export function CoverChart({ view, title }: Props) {
+  const { rows, ticks, line } = view;
+  return (
+    <ResponsiveContainer width="100%" height={76 + rows.length * 30}>
+      <BarChart
+        layout="vertical"
+        data={rows as StressRow[]}
+        margin={CHART_MARGIN}
+        title={title}
+        desc="Lowest debt cover of any twelve months, case by case."
+      >
+        <CartesianGrid horizontal={false} stroke="var(--line)" />
+        <XAxis
+          {...AXIS}
+          type="number"
+          height={40}
+          ticks={ticks as number[]}
+          domain={[ticks[0] ?? 0, ticks.at(-1) ?? 1]}
+          tickFormatter={(value: number) => formatFixed(value, 1)}
+          label={axisName('lowest DSCR of any twelve months')}
+        />
+        <YAxis {...AXIS} type="category" dataKey="label" width={168} />
+        <ReferenceLine x={0} stroke="var(--ink-soft)" />
+        <Bar dataKey="cover" barSize={16} isAnimationActive={false}>
+          {rows.map((row) => (
+            <Cell key={row.id} fill={row.meetsLine ? 'var(--accent)' : 'var(--bad)'} />
+          ))}
+          <LabelList dataKey="coverText" position="right" fill="var(--ink)" fontSize={12} />
+        </Bar>
+        <ReferenceLine x={line} stroke="var(--ink)" strokeDasharray="4 3" />
+      </BarChart>
+    </ResponsiveContainer>
+  );
+}
