@@ -7,6 +7,7 @@ import { findForbiddenGlobals } from './architecture/forbidden-globals.ts';
 import { findLongFunctions, medianFunctionLines } from './architecture/function-sizes.ts';
 import { findImportFaults } from './architecture/import-rules.ts';
 import { listProjectFiles, readProjectFiles } from './architecture/project-files.ts';
+import { findForbiddenReach } from './architecture/reach.ts';
 import { findUnknownKeys, findUnusedKeys } from './architecture/source-keys.ts';
 import { findLeaks, findOddFileNames, findStrayTopLevel } from './architecture/tidiness.ts';
 
@@ -30,6 +31,11 @@ describe('the project', () => {
 
   it('imports downward only and keeps each package in its place', () => {
     expect(findImportFaults(product)).toEqual([]);
+  });
+
+  it('leaves the simulation to its workers', () => {
+    const isEngine = (path: string) => path === 'lib/plant/simulate-shop.ts';
+    expect(findForbiddenReach(product, ['app/layout.tsx', 'app/page.tsx'], isEngine)).toEqual([]);
   });
 
   it('has no import circle', () => {

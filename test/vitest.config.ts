@@ -15,6 +15,7 @@ export default defineConfig({
     isolate: false,
     // A slow machine must not turn a right answer into a failure.
     testTimeout: 120_000,
+    hookTimeout: 120_000,
     benchmark: { include: ['test/bench/**/*.bench.ts'] },
     // Figures and messages must not hang on where the machine stands.
     env: { TZ: 'UTC', LC_ALL: 'C.UTF-8' },

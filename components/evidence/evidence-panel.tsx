@@ -1,15 +1,18 @@
 'use client';
 
-import { memo, useMemo } from 'react';
+import { lazy, memo, Suspense, useMemo } from 'react';
 import type { DeskSnapshot } from '../../lib/io/engine-desk.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import { type ScenarioView, seriesNumber } from '../../lib/views/scenario-view.ts';
 import { getPlanner } from '../state/planner.ts';
+import { useIdle } from '../ui/use-idle.ts';
 import { useKeptSame } from '../ui/use-kept-same.ts';
 import styles from './evidence-panel.module.css';
 import { FigureIndex } from './figure-index.tsx';
-import { Figures } from './figures.tsx';
+
+/** The figures and what draws them are fetched when the sheet stands. */
+const Figures = lazy(async () => ({ default: (await import('./figures.tsx')).Figures }));
 
 interface Props {
   readonly plan: Plan;
@@ -18,6 +21,8 @@ interface Props {
   readonly currentId: string;
   readonly selectedIds: readonly string[];
 }
+
+const FOLLOWS = <p>The figures follow …</p>;
 
 function viewsOf(rows: readonly ScenarioRow[], desk: DeskSnapshot): readonly ScenarioView[] {
   return rows.flatMap(({ id, name, place }) => {
@@ -36,6 +41,7 @@ export const EvidencePanel = memo(function EvidencePanel({ plan, rows, desk, cur
     useMemo(() => viewsOf(rows, desk), [rows, desk]),
     isSameView,
   );
+  const isIdle = useIdle();
   const place = rows.find((candidate) => candidate.id === currentId)?.place ?? 0;
   return (
     <section className={styles.panel} aria-labelledby="evidence-title">
@@ -55,8 +61,14 @@ export const EvidencePanel = memo(function EvidencePanel({ plan, rows, desk, cur
           ))}
         </select>
       </div>
-      <FigureIndex />
-      <Figures plan={plan} rows={rows} desk={desk} views={views} currentId={currentId} selectedIds={selectedIds} />
+      {isIdle ? (
+        <Suspense fallback={FOLLOWS}>
+          <FigureIndex />
+          <Figures plan={plan} rows={rows} desk={desk} views={views} currentId={currentId} selectedIds={selectedIds} />
+        </Suspense>
+      ) : (
+        FOLLOWS
+      )}
     </section>
   );
 });

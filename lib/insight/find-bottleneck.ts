@@ -9,7 +9,7 @@ import { simulateShop } from '../plant/simulate-shop.ts';
 import type { ShopSpec } from '../plant/types.ts';
 import { enlarge } from './enlarge.ts';
 import type { Bottleneck, Resource, ResourceRelief } from './insight-types.ts';
-import { KNEE_THRESHOLD } from './knee-curve.ts';
+import { KNEE_THRESHOLD } from './knee-threshold.ts';
 import { machineOutput } from './machine-output.ts';
 import { chamberCount, scenarioOf, withChambers } from './shop-variant.ts';
 

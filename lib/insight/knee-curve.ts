@@ -2,11 +2,9 @@ import type { Simulate } from '../model/scenario-week.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
 import type { KneeCurve, KneePoint } from './insight-types.ts';
+import { KNEE_THRESHOLD } from './knee-threshold.ts';
 import { machineWeek } from './machine-output.ts';
 import { scenarioOf, withChambers } from './shop-variant.ts';
-
-/** One chamber more must add at least this share of what it would add with a pump of its own. */
-export const KNEE_THRESHOLD = 0.8;
 
 function addedShare(shared: number | null, sharedBefore: number | null, own: number | null): number | null {
   if (shared === null || sharedBefore === null || own === null || own <= 0) return null;

@@ -1,37 +1,8 @@
-import type { Plan, PumpType } from '../plan/plan-types.ts';
 import type { KneeMap, KneeMapCell, KneeMapRow } from './insight-types.ts';
-import { KNEE_THRESHOLD } from './knee-curve.ts';
-import { machineOutput } from './machine-output.ts';
-import { scenarioOf, withChambers } from './shop-variant.ts';
+import { KNEE_THRESHOLD } from './knee-threshold.ts';
 
 /** Pump speeds that are tried, as shares of the pump's own. */
 export const KNEE_MAP_SPEEDS = [0.5, 0.75, 1, 1.5, 2, 3] as const;
-
-function fasterPump(pump: PumpType, factor: number): PumpType {
-  const { speed, speedTable } = pump;
-  return {
-    ...pump,
-    speed: { ...speed, value: speed.value * factor },
-    speedTable: speedTable.map((point) => ({ ...point, speed: point.speed * factor })),
-  };
-}
-
-/** The plan with one scenario's pump faster by a factor; everything else of the pump stays. */
-function withPumpSpeed(plan: Plan, pumpId: string, factor: number): Plan {
-  const pumps = plan.pumps.map((pump) => (pump.id === pumpId ? fasterPump(pump, factor) : pump));
-  return { ...plan, pumps };
-}
-
-/**
- * Dried product a week of a number of chambers on one pump that is faster by a factor, held back by the machines alone
- * [kg/week]; null when they cannot run.
- * @param factor speed over the pump's own, > 0
- */
-export function kneeMapOutput(plan: Plan, scenarioId: string, factor: number, chambers: number): number | null {
-  const scenario = scenarioOf(plan, scenarioId);
-  const arrangement = chambers === 1 ? 'own' : 'shared';
-  return machineOutput(withPumpSpeed(plan, scenario.pump, factor), withChambers(scenario, chambers, arrangement));
-}
 
 function cellOf(output: number | null, before: number | null, lone: number | null, chambers: number): KneeMapCell {
   const comparable = output !== null && before !== null && lone !== null && lone > 0;

@@ -1,8 +1,8 @@
 import type { Plan } from '../plan/plan-types.ts';
 import { type DrawMeasure, measureOf } from './draw-measure.ts';
 import { drawValues } from './draw-plan.ts';
+import type { DrawTerms } from './draw-request.ts';
 import type { DrawOutcome, DrawRequest } from './evaluate-draws.ts';
-import type { DrawTerms } from './monte-carlo.ts';
 import { indexDesign, type SobolIndices, sobolIndices } from './sobol-indices.ts';
 import { uncertainInputs } from './uncertain-inputs.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findBottleneck } from '../../lib/insight/find-bottleneck.ts';
 import type { Bottleneck, Resource } from '../../lib/insight/insight-types.ts';
-import { KNEE_THRESHOLD } from '../../lib/insight/knee-curve.ts';
+import { KNEE_THRESHOLD } from '../../lib/insight/knee-threshold.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import { plantMemory } from '../../lib/risk/plant-memory.ts';
 import { computed } from '../model/computed.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { KNEE_THRESHOLD, kneeCurve } from '../../lib/insight/knee-curve.ts';
+import { kneeCurve } from '../../lib/insight/knee-curve.ts';
+import { KNEE_THRESHOLD } from '../../lib/insight/knee-threshold.ts';
 import { machinesOnly } from '../../lib/insight/machine-output.ts';
 import { shopSpec } from '../../lib/model/shop-spec.ts';
 import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';

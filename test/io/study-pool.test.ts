@@ -2,9 +2,9 @@ import { expose } from 'comlink';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { spreadStudy } from '../../lib/io/studies.ts';
 import { studyPool } from '../../lib/io/study-pool.ts';
+import { drawRequest } from '../../lib/risk/draw-request.ts';
 import { drawSummary } from '../../lib/risk/draw-summary.ts';
 import { evaluateDraws } from '../../lib/risk/evaluate-draws.ts';
-import { drawRequest } from '../../lib/risk/monte-carlo.ts';
 import { certainPlan, uncertainPrice } from '../risk/uncertain-plan.ts';
 
 const opened: MessagePort[] = [];

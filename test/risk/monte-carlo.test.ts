@@ -3,9 +3,10 @@ import { type StageWeeks, stageWeeks, todayWeek } from '../../lib/model/evaluate
 import type { ScenarioResult } from '../../lib/model/scenario-result.ts';
 import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
 import { measuresOf } from '../../lib/risk/draw-measure.ts';
+import { drawRequest } from '../../lib/risk/draw-request.ts';
 import { drawSummary } from '../../lib/risk/draw-summary.ts';
 import { type DrawOutcome, evaluateDraws } from '../../lib/risk/evaluate-draws.ts';
-import { drawRequest, type MonteCarlo, monteCarlo } from '../../lib/risk/monte-carlo.ts';
+import { type MonteCarlo, monteCarlo } from '../../lib/risk/monte-carlo.ts';
 import { pairedDifference } from '../../lib/risk/paired-difference.ts';
 import { pertQuantile } from '../../lib/risk/pert.ts';
 import { plantMemory } from '../../lib/risk/plant-memory.ts';
