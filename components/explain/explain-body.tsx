@@ -90,7 +90,7 @@ export function ExplainBody({ page, onOpen }: Props) {
     case 'counted':
       return (
         <>
-          <p className={styles.counted}>Counted in the simulated week.</p>
+          <p className={styles.counted}>{`${page.where.charAt(0).toUpperCase()}${page.where.slice(1)}.`}</p>
           <p>{page.what}</p>
           <Lines title="It hangs most on" lines={page.lines} onOpen={onOpen} />
           <Sources sources={page.sources} />

@@ -64,6 +64,10 @@ export interface Comparison {
   /** Of the scenario as a whole, not of the difference: a lender looks at the whole shop. */
   readonly cover: DebtServiceCover;
   readonly cashNeeded: CashNeeded;
+  /** The extra cash by moment and what moves it [money]. */
+  readonly lines: CashTimeline;
+  /** Extra worth of what is left at the horizon [money]. */
+  readonly left: TerminalValue;
 }
 
 /**
@@ -85,6 +89,8 @@ export function compareWithToday(today: Projection, scenario: Projection, terms:
     profitabilityIndex: profitabilityIndex(beforeFinancing.netPresentValue, invested(extra.equipment, terms)),
     cover: scenario.cover,
     cashNeeded: cashNeeded(extra, after),
+    lines: extra,
+    left,
   };
 }
 

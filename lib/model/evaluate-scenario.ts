@@ -3,6 +3,7 @@ import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
 import { type Finding, fail, type Result, succeed } from '../result.ts';
 import { horizonMonths } from './horizon-months.ts';
+import { monthlyTrade } from './monthly-trade.ts';
 import { planProjection } from './plan-projection.ts';
 import { pumpsPerYear } from './pump-ownership.ts';
 import { scenarioBestMix } from './scenario-best-mix.ts';
@@ -10,7 +11,13 @@ import { scenarioBreakEven } from './scenario-break-even.ts';
 import { stageCapital } from './scenario-capital.ts';
 import { scenarioEquipment, todayOf } from './scenario-equipment.ts';
 import { scenarioFinance } from './scenario-finance.ts';
-import type { CapitalLine, ScenarioFinance, ScenarioOutcome, ScenarioResult } from './scenario-result.ts';
+import type {
+  CapitalLine,
+  ScenarioFinance,
+  ScenarioOutcome,
+  ScenarioResult,
+  ScenarioTrade,
+} from './scenario-result.ts';
 import { type Stage, scenarioStages } from './scenario-stages.ts';
 import { scenarioWarnings } from './scenario-warnings.ts';
 import { type ScenarioWeek, type Simulate, scenarioWeek } from './scenario-week.ts';
@@ -63,12 +70,23 @@ const OF_TODAY = 'In the first scenario, against which all are judged';
  */
 export function weeksFinance(plan: Plan, scenario: Scenario, weeks: StageWeeks, late = 0): ScenarioFinance {
   const stages = scenarioStages(plan, scenario);
-  // The shop has run as today before the plan begins, so that a purchase in its first month is a change too.
-  const now: TradePhase = { month: -1, week: weeks.today };
-  const then = stages.map((stage, k) => ({ month: stage.month + late, week: weeks.stages[k] ?? weeks.today }));
-  const today = planProjection(plan, [], [now]);
-  const projection = stages.length === 0 ? today : planProjection(plan, stages, [now, ...then]);
+  const phases = tradePhases(stages, weeks, late);
+  const today = planProjection(plan, [], [phases[0]]);
+  const projection = stages.length === 0 ? today : planProjection(plan, stages, phases);
   return scenarioFinance(plan, stages, today, projection);
+}
+
+/** The ways of running the shop on the way to a scenario. */
+function tradePhases(stages: readonly Stage[], weeks: StageWeeks, late: number): [TradePhase, ...TradePhase[]] {
+  const then = stages.map((stage, k) => ({ month: stage.month + late, week: weeks.stages[k] ?? weeks.today }));
+  // The shop has run as today before the plan begins, so that a purchase in its first month is a change too.
+  return [{ month: -1, week: weeks.today }, ...then];
+}
+
+function scenarioTrade(plan: Plan, scenario: Scenario, weeks: StageWeeks): ScenarioTrade {
+  const phases = tradePhases(scenarioStages(plan, scenario), weeks, 0);
+  const { products, fixedCosts } = monthlyTrade(plan, phases, horizonMonths(plan));
+  return { products, fixedCosts };
 }
 
 function capitalLines(plan: Plan, stages: readonly Stage[]): CapitalLine[] {
@@ -94,6 +112,7 @@ function assemble(plan: Plan, scenario: Scenario, weeks: StageWeeks): ScenarioRe
     capital,
     capitalTotal: capital.reduce((sum, line) => sum + line.amount, 0),
     finance,
+    trade: scenarioTrade(plan, scenario, weeks),
     breakEven: scenarioBreakEven(own, finance.yearlyDebtService),
     bestMix: scenarioBestMix(plan, own),
     failures: own.failures,

@@ -14,6 +14,14 @@ import {
   type TradePhase,
 } from './trade-phase.ts';
 
+/** One product's months. */
+export interface ProductTrade {
+  readonly productId: string;
+  readonly volumes: readonly VolumeMonth[];
+  /** Running cost of what is sold or thrown away [money/month]. */
+  readonly variableCosts: readonly number[];
+}
+
 /** Sales and costs by month [money/month], all positive. */
 export interface MonthlyTrade {
   readonly revenue: readonly number[];
@@ -22,6 +30,7 @@ export interface MonthlyTrade {
   readonly fixedCosts: readonly number[];
   /** Running cost of what lies in store at the end of each month [money]. */
   readonly stockValue: readonly number[];
+  readonly products: readonly ProductTrade[];
 }
 
 /** The phase that runs in a month. */
@@ -40,20 +49,30 @@ function unsoldRule(product: Product): UnsoldRule {
   return unsold === 'keep' ? { kind: 'keep', mostKept } : { kind: unsold };
 }
 
-function productVolumes(plan: Plan, phases: readonly BlendedPhase[], product: Product, horizon: number): VolumeMonth[] {
-  const site = baseValues('site', plan.site);
-  const capacity = phasedCapacity(
+/** Dried product that a running week can bring, by month, new machines coming up to speed [kg/week]. */
+export function capacityByMonth(
+  plan: Plan,
+  phases: readonly BlendedPhase[],
+  productId: string,
+  horizon: number,
+): number[] {
+  const { rampMonths, rampStart } = baseValues('site', plan.site);
+  return phasedCapacity(
     phases.map((phase) => ({
       month: phase.month,
-      perWeek: byMonth(horizon, (month) => dryPerWeek(phase, product.id, month)),
+      perWeek: byMonth(horizon, (month) => dryPerWeek(phase, productId, month)),
     })),
-    { months: site.rampMonths, startShare: site.rampStart },
+    { months: rampMonths, startShare: rampStart },
     horizon,
   );
+}
+
+function productVolumes(plan: Plan, phases: readonly BlendedPhase[], product: Product, horizon: number): VolumeMonth[] {
+  const site = baseValues('site', plan.site);
   return monthlyVolumes({
     horizonMonths: horizon,
     startMonth: startMonth(plan),
-    capacity,
+    capacity: capacityByMonth(plan, phases, product.id, horizon),
     saleableYield: baseValues('product', product).saleableYield,
     closedWeeks: new Array<number>(12).fill(closedWeeksPerMonth(plan)),
     availability: byMonth(horizon, (month) => site.availability * phaseIn(phases, month).week.failures.availability),
@@ -70,10 +89,20 @@ function productTrade(plan: Plan, phases: readonly BlendedPhase[], productId: st
     ({ made }, month) => (made / saleableYield) * costPerDryKilogram(phaseIn(phases, month), productId, month),
   );
   const { costs, stockValue } = stockedCosts(volumes, spent);
-  return { revenue: volumes.map((month) => month.sold * price), variableCosts: costs, fixedCosts: [], stockValue };
+  return {
+    revenue: volumes.map((month) => month.sold * price),
+    variableCosts: costs,
+    fixedCosts: [],
+    stockValue,
+    products: [{ productId, volumes, variableCosts: costs }],
+  };
 }
 
-function addUp(trades: readonly MonthlyTrade[], line: keyof MonthlyTrade, horizon: number): number[] {
+function addUp(
+  trades: readonly MonthlyTrade[],
+  line: Exclude<keyof MonthlyTrade, 'products'>,
+  horizon: number,
+): number[] {
   return byMonth(horizon, (month) => trades.reduce((sum, trade) => sum + (trade[line][month] ?? 0), 0));
 }
 
@@ -91,5 +120,6 @@ export function monthlyTrade(plan: Plan, phases: readonly TradePhase[], horizon:
     variableCosts: addUp(trades, 'variableCosts', horizon),
     fixedCosts: byMonth(horizon, (month) => standingPerMonth(phaseIn(blends, month), month)),
     stockValue: addUp(trades, 'stockValue', horizon),
+    products: trades.flatMap((trade) => trade.products),
   };
 }

@@ -56,7 +56,9 @@ function shownReturn(comparison: Comparison, terms: ReturnTerms): ScenarioReturn
   return {
     incremental: before.flows,
     cumulative: before.totals,
+    lines: comparison.lines,
     leftAtHorizon: before.terminal,
+    left: comparison.left,
     payback: shownPayback(before.payback),
     discountedPayback: shownPayback(before.discountedPayback),
     netPresentValue: before.netPresentValue,

@@ -4,12 +4,14 @@ import type { PumpUpkeepCost } from '../cost/pump-upkeep.ts';
 import type { WeeklyCost } from '../cost/weekly-cost.ts';
 import type { BalanceSheet } from '../finance/balance-sheet.ts';
 import type { CashFlow } from '../finance/cash-flow.ts';
+import type { CashTimeline, TerminalValue } from '../finance/cash-timeline.ts';
 import type { CashNeeded } from '../finance/compare-with-today.ts';
 import type { IncomeStatement } from '../finance/income-statement.ts';
 import type { LoanMonth } from '../finance/loan-schedule.ts';
 import type { PlantReport } from '../plant/report-types.ts';
 import type { Finding } from '../result.ts';
 import type { Funding } from './funding.ts';
+import type { ProductTrade } from './monthly-trade.ts';
 import type { ExpectedFailures } from './pump-failure-expected.ts';
 
 /** Parts of what a batch costs. */
@@ -98,13 +100,24 @@ export type RateOfReturn =
   | { readonly kind: 'several'; readonly yearly: readonly number[] }
   | { readonly kind: 'none' };
 
+/** What is made and sold month by month. */
+export interface ScenarioTrade {
+  readonly products: readonly ProductTrade[];
+  /** Costs that run on whatever is made, failing pumps among them [money/month]. */
+  readonly fixedCosts: readonly number[];
+}
+
 /** What the scenario does to the purse, against today. Null for today itself. */
 export interface ScenarioReturn {
   /** After-tax cash against today, loans left out, month 0 first [money/month]. */
   readonly incremental: readonly number[];
   readonly cumulative: readonly number[];
+  /** What moves that cash, by moment: index t is t months after the start [money]. */
+  readonly lines: CashTimeline;
   /** Worth of equipment and stock left at the horizon beyond today's, less tax [money]: in the present value, not in the cash. */
   readonly leftAtHorizon: number;
+  /** Its parts [money]. */
+  readonly left: TerminalValue;
   readonly payback: Payback;
   readonly discountedPayback: Payback;
   readonly netPresentValue: number;
@@ -198,6 +211,8 @@ export interface ScenarioResult {
   readonly capital: readonly CapitalLine[];
   readonly capitalTotal: number;
   readonly finance: ScenarioFinance;
+  /** What is made and sold month by month on the way to the scenario. */
+  readonly trade: ScenarioTrade;
   readonly breakEven: ScenarioBreakEven;
   /** Null when nothing is made. */
   readonly bestMix: ScenarioBestMix | null;

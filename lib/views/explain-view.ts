@@ -27,6 +27,8 @@ export type ExplainPage =
     }
   | {
       readonly kind: 'counted';
+      /** Where it was counted, in words. */
+      readonly where: string;
       readonly what: string;
       readonly sources: readonly string[];
       readonly lines: readonly ExplainLine[];
@@ -65,12 +67,17 @@ function childrenOf({ content }: Node, plan: Plan, shown: ShownAs): Node[] {
   return content.kind === 'counted' ? content.inputs.map((path) => inputNode(plan, path, shown)) : [];
 }
 
+const COUNTED_WORDS = {
+  week: 'counted in the simulated week',
+  months: 'booked month by month in the projection',
+} as const;
+
 function originWords(node: Node, plan: Plan, shown: ShownAs): Pick<ExplainLine, 'from' | 'isGuess'> {
   switch (node.content.kind) {
     case 'worked':
       return { from: 'worked out', isGuess: false };
     case 'counted':
-      return { from: 'counted in the simulated week', isGuess: false };
+      return { from: COUNTED_WORDS[node.content.where], isGuess: false };
     case 'fixed':
       return { from: 'fixed', isGuess: false };
     case 'none':
@@ -105,6 +112,7 @@ function pageOf(node: Node, plan: Plan, shown: ShownAs): ExplainPage {
     case 'counted':
       return {
         kind: 'counted',
+        where: COUNTED_WORDS[content.where],
         what: content.what,
         sources: content.sources.map(sourceWords),
         lines: linesOf(node, plan, shown),
@@ -121,7 +129,7 @@ function rootOf(output: OutputField, context: WorkContext, shown: ShownAs): Node
   return {
     label: output.label,
     value: value === null ? '' : preciseText(value, output.dimension, shown),
-    content: output.working?.(context) ?? { kind: 'none', why: '' },
+    content: output.working(context),
   };
 }
 

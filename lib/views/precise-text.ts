@@ -8,8 +8,8 @@ const SIGNIFICANT = 5;
 function digitsFor(value: number, isMoney: boolean): number {
   if (Number.isInteger(value)) return 0;
   const wanted = SIGNIFICANT - 1 - Math.floor(Math.log10(Math.abs(value)));
-  const whole = isMoney && Math.abs(value) >= 0.01 ? 2 : 0;
-  return Math.min(12, Math.max(whole, wanted));
+  if (isMoney && Math.abs(value) >= 1) return 2;
+  return Math.min(12, Math.max(isMoney && Math.abs(value) >= 0.01 ? 2 : 0, wanted));
 }
 
 /** A figure with its unit, in about five digits; the figure is given in the engine's unit. */

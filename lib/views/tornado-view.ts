@@ -89,7 +89,7 @@ function findingOf(rows: readonly TornadoRow[], measure: TornadoMeasure): string
 function tableOf(rows: readonly TornadoRow[], measure: TornadoMeasure): DataTable {
   return {
     caption: `${TORNADO_LABELS[measure]} with one input at its low or its high, all others likely`,
-    head: ['', 'Low', 'gives', 'High', 'gives'],
+    head: ['', 'Low', 'which gives', 'High', 'and that gives'],
     rows: rows.map((row) => [row.label, row.lowInput, row.lowText, row.highInput, row.highText]),
   };
 }

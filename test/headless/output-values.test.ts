@@ -12,6 +12,7 @@ const FIELD: OutputField = {
   meaning: '',
   formula: '',
   needs: [],
+  working: () => ({ kind: 'none', why: 'Made up for this test.' }),
   read: () => 3,
 };
 

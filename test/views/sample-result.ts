@@ -192,6 +192,16 @@ const RETURN: ScenarioReturn = {
     netPresentValue: 75,
     rateOfReturn: { kind: 'one', yearly: 0.9 },
   },
+  lines: {
+    operations: [],
+    workingCapital: [],
+    equipment: [],
+    tax: [],
+    taxWithoutLoans: [],
+    loansDrawn: [],
+    loanPayments: [],
+  },
+  left: { equipment: 0, workingCapital: 0, loans: 0, tax: 0, taxWithoutLoans: 0 },
   leftAtHorizon: 0,
 };
 
@@ -227,6 +237,7 @@ export function sampleResult(change: SampleChange = {}): ScenarioResult {
     capital: [],
     capitalTotal: 100,
     finance: { ...SAMPLE_FINANCE, versusToday },
+    trade: { products: [], fixedCosts: [] },
     bestMix: null,
     breakEven: { fixedPerWeek: 100, operating: NO_POINT, withLoans: NO_POINT },
     failures: NO_FAILURES,

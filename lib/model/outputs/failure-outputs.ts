@@ -1,3 +1,10 @@
+import {
+  downtimeWorking,
+  failureCostWorking,
+  failuresWorking,
+  lostBatchesWorking,
+  pumpsPerYearWorking,
+} from '../workings/failure-workings.ts';
 import type { OutputField } from './output-field.ts';
 
 /** What failing pumps take and what the pumps cost in all. */
@@ -11,6 +18,7 @@ export const FAILURE_OUTPUTS: readonly OutputField[] = [
     formula: 'failures per year of running × share of the year they run, summed over the pumps at work',
     needs: ['pumpHours'],
     read: ({ failures }) => failures.failures,
+    working: failuresWorking,
   },
   {
     id: 'failures.downtime',
@@ -21,6 +29,7 @@ export const FAILURE_OUTPUTS: readonly OutputField[] = [
     formula: 'failures × time until it runs again, more than one at a time counted by a chain of states',
     needs: ['failures.perYear'],
     read: ({ failures }) => failures.downtime,
+    working: downtimeWorking,
   },
   {
     id: 'failures.lostBatches',
@@ -31,6 +40,7 @@ export const FAILURE_OUTPUTS: readonly OutputField[] = [
     formula: 'failures × loads under vacuum × share spoiled + batches a year × share of time stopped',
     needs: ['failures.perYear', 'failures.downtime'],
     read: ({ failures }) => failures.lostBatches,
+    working: lostBatchesWorking,
   },
   {
     id: 'failures.cost',
@@ -41,6 +51,7 @@ export const FAILURE_OUTPUTS: readonly OutputField[] = [
     formula: 'spoiled loads × worth of a load + contribution × share of time stopped + failures × bill',
     needs: ['failures.perYear', 'failures.lostBatches', 'contribution'],
     read: ({ failures }) => failures.cost.total,
+    working: failureCostWorking,
   },
   {
     id: 'pumpsPerYear',
@@ -51,5 +62,6 @@ export const FAILURE_OUTPUTS: readonly OutputField[] = [
     formula: 'price × capital recovery − resale × sinking fund + current + upkeep + cost of failures',
     needs: ['failures.cost', 'cost.oil', 'pumpHours'],
     read: (result) => 0 - result.pumpsPerYear,
+    working: pumpsPerYearWorking,
   },
 ];

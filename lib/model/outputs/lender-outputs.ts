@@ -1,3 +1,11 @@
+import {
+  coverRoomWorking,
+  debtServiceWorking,
+  lowestCashWorking,
+  lowestCoverWorking,
+  ownerPaidCoverWorking,
+  yearCoverWorking,
+} from '../workings/lender-workings.ts';
 import type { OutputField } from './output-field.ts';
 
 /** Debt cover of one year of the plan. @param year 1 for the first */
@@ -11,6 +19,7 @@ function coverOfYear(year: number): OutputField {
     formula: `(sales − running cost − fixed cost) ÷ (interest + principal), months ${12 * year - 11} to ${12 * year}`,
     needs: ['dscr'],
     read: ({ finance }) => finance.coverByYear[year - 1] ?? null,
+    working: yearCoverWorking(year),
   };
 }
 
@@ -25,6 +34,7 @@ export const LENDER_OUTPUTS: readonly OutputField[] = [
     formula: '(sales − running cost − fixed cost) ÷ (interest + principal), lowest trailing twelve months',
     needs: ['contribution', 'capital'],
     read: ({ finance }) => finance.lowestCover,
+    working: lowestCoverWorking,
   },
   {
     id: 'dscr.room',
@@ -35,6 +45,7 @@ export const LENDER_OUTPUTS: readonly OutputField[] = [
     formula: "lowest DSCR − lender's line",
     needs: ['dscr'],
     read: ({ finance }) => (finance.lowestCover === null ? null : finance.lowestCover - finance.line),
+    working: coverRoomWorking,
   },
   {
     id: 'dscr.ownerPaid',
@@ -45,6 +56,7 @@ export const LENDER_OUTPUTS: readonly OutputField[] = [
     formula: '(cash earned − owner hours × worth of an owner hour) ÷ loan payments, lowest trailing twelve months',
     needs: ['dscr'],
     read: ({ finance }) => finance.lowestCoverOwnerPaid,
+    working: ownerPaidCoverWorking,
   },
   ...[1, 2, 3].map(coverOfYear),
   {
@@ -56,6 +68,7 @@ export const LENDER_OUTPUTS: readonly OutputField[] = [
     formula: 'highest sum of payments of any full year',
     needs: ['capital'],
     read: ({ finance }) => finance.yearlyDebtService,
+    working: debtServiceWorking,
   },
   {
     id: 'lowestCash',
@@ -66,5 +79,6 @@ export const LENDER_OUTPUTS: readonly OutputField[] = [
     formula: 'lowest of cash in hand + all cash in and out so far',
     needs: ['capital', 'contribution'],
     read: ({ finance }) => finance.lowestCash,
+    working: lowestCashWorking,
   },
 ];

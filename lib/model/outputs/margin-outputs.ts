@@ -1,4 +1,13 @@
 import type { ScenarioResult } from '../scenario-result.ts';
+import { bestMixGainWorking, worthOfHourWorking } from '../workings/best-mix-workings.ts';
+import {
+  loansBreakEvenWorking,
+  marginOfSafetyWorking,
+  operatingBreakEvenWorking,
+  perHourWorking,
+  profitOwnerPaidWorking,
+  profitWorking,
+} from '../workings/margin-workings.ts';
 import type { OutputField } from './output-field.ts';
 
 /** Resources of which an hour can be sold, by their name in the accounts. */
@@ -36,6 +45,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: '(sales − running cost) of a week ÷ chamber hours taken by its batches',
     needs: ['cycleTime', 'batches'],
     read: (result) => perHour(result, 'chambers'),
+    working: (context) => perHourWorking(context, 'chambers'),
   },
   {
     id: 'perCrewHour',
@@ -46,6 +56,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: '(sales − running cost) of a week ÷ hands-on hours',
     needs: ['handsOn', 'batches'],
     read: (result) => perHour(result, 'crew'),
+    working: (context) => perHourWorking(context, 'crew'),
   },
   {
     id: 'perBusiestHour',
@@ -56,6 +67,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: '(sales − running cost) of a week ÷ hours of the resource with the highest use',
     needs: ['chamberUse', 'perChamberHour', 'perCrewHour'],
     read: (result) => perHour(result, busiest(result)),
+    working: (context) => perHourWorking(context, busiest(context.result)),
   },
   {
     id: 'profit',
@@ -66,6 +78,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: 'sales − running cost − rent, maintenance and other standing cost − spoiled loads and repairs',
     needs: ['contribution', 'failures.cost'],
     read: profit,
+    working: profitWorking,
   },
   {
     id: 'profit.ownerPaid',
@@ -76,6 +89,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: 'profit a week − owner hours × worth of an owner hour',
     needs: ['profit'],
     read: (result) => profit(result) - result.cost.ownerTimePerWeek,
+    working: profitOwnerPaidWorking,
   },
   {
     id: 'breakEven',
@@ -86,6 +100,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: 'standing cost ÷ (price − running cost), both per kilogram at the present mix',
     needs: ['cost.perKilogram'],
     read: ({ breakEven }) => breakEven.operating.perWeek,
+    working: operatingBreakEvenWorking,
   },
   {
     id: 'breakEven.withLoans',
@@ -96,6 +111,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: '(standing cost + loan payments) ÷ (price − running cost)',
     needs: ['breakEven', 'debtService'],
     read: ({ breakEven }) => breakEven.withLoans.perWeek,
+    working: loansBreakEvenWorking,
   },
   {
     id: 'marginOfSafety',
@@ -106,6 +122,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: '(sales − break-even sales with loans) ÷ sales',
     needs: ['breakEven.withLoans'],
     read: ({ breakEven }) => breakEven.withLoans.marginOfSafety,
+    working: marginOfSafetyWorking,
   },
   {
     id: 'bestMix.gain',
@@ -116,6 +133,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: 'linear program: most left over under chamber hours, working hours and what sells − what is left now',
     needs: ['cycleTime', 'handsOn', 'contribution'],
     read: ({ bestMix }) => bestMix?.gain ?? null,
+    working: bestMixGainWorking,
   },
   {
     id: 'bestMix.chamberHour',
@@ -126,6 +144,7 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: 'shadow price of chamber hours in the linear program of the best mix',
     needs: ['bestMix.gain'],
     read: ({ bestMix }) => bestMix?.worthOfHour.chambers ?? null,
+    working: worthOfHourWorking('chambers'),
   },
   {
     id: 'bestMix.crewHour',
@@ -136,5 +155,6 @@ export const MARGIN_OUTPUTS: readonly OutputField[] = [
     formula: 'shadow price of working hours in the linear program of the best mix',
     needs: ['bestMix.gain'],
     read: ({ bestMix }) => bestMix?.worthOfHour.crew ?? null,
+    working: worthOfHourWorking('crew'),
   },
 ];

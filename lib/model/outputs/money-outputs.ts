@@ -1,4 +1,5 @@
 import type { CostPart, ScenarioResult } from '../scenario-result.ts';
+import { capitalWorking } from '../workings/capital-workings.ts';
 import {
   batchCostWorking,
   contributionWorking,
@@ -103,5 +104,6 @@ export const CAPITAL_OUTPUTS: readonly OutputField[] = [
     formula: 'chambers + pumps + hoses + manifold + electrical work + delivery + contingency',
     needs: [],
     read: (result) => result.capitalTotal,
+    working: capitalWorking,
   },
 ];

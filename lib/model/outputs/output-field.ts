@@ -19,5 +19,5 @@ export interface OutputField {
   /** The value in the dimension's own unit; null where there is none to give. */
   readonly read: (result: ScenarioResult) => number | null;
   /** How that value comes about, down to the plan's inputs and what was counted in the simulated week. */
-  readonly working?: (context: WorkContext) => Explanation;
+  readonly working: (context: WorkContext) => Explanation;
 }

@@ -1,4 +1,15 @@
 import type { Payback, ScenarioResult, ScenarioReturn } from '../scenario-result.ts';
+import {
+  cashNeededWorking,
+  discountedPaybackWorking,
+  modifiedRateWorking,
+  paybackWorking,
+  presentValueWorking,
+  profitabilityWorking,
+  rateCountWorking,
+  rateOfReturnWorking,
+  yearlyWorthWorking,
+} from '../workings/return-workings.ts';
 import type { OutputField } from './output-field.ts';
 
 function months(payback: Payback | undefined): number | null {
@@ -21,6 +32,7 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
     formula: 'first month, interpolated, in which cumulative after-tax cash against today is no longer negative',
     needs: ['capital', 'contribution'],
     read: returned((found) => months(found.payback)),
+    working: paybackWorking,
   },
   {
     id: 'payback.discounted',
@@ -31,6 +43,7 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
     formula: 'first month, interpolated, in which cumulative discounted cash against today is no longer negative',
     needs: ['payback'],
     read: returned((found) => months(found.discountedPayback)),
+    working: discountedPaybackWorking,
   },
   {
     id: 'npv',
@@ -41,6 +54,7 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
     formula: 'Σ (cash against today in month t, at the horizon with what is left) ÷ (1 + monthly rate)^t',
     needs: ['capital', 'contribution'],
     read: returned((found) => found.netPresentValue),
+    working: presentValueWorking,
   },
   {
     id: 'npv.yearly',
@@ -51,6 +65,7 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
     formula: 'net present value × rate ÷ (1 − (1 + rate)^−years)',
     needs: ['npv'],
     read: returned((found) => found.yearlyWorth),
+    working: yearlyWorthWorking,
   },
   {
     id: 'irr',
@@ -61,6 +76,7 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
     formula: 'the rate at which the net present value is zero',
     needs: ['npv'],
     read: returned(({ rateOfReturn }) => (rateOfReturn.kind === 'one' ? rateOfReturn.yearly : null)),
+    working: rateOfReturnWorking,
   },
   {
     id: 'irr.count',
@@ -74,6 +90,7 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
       if (rate.kind === 'one') return 1;
       return rate.kind === 'several' ? rate.yearly.length : 0;
     }),
+    working: rateCountWorking,
   },
   {
     id: 'mirr',
@@ -84,6 +101,7 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
     formula: '(end value of receipts ÷ present value of payments)^(1 ÷ years) − 1',
     needs: ['npv'],
     read: returned((found) => found.modifiedRate),
+    working: modifiedRateWorking,
   },
   {
     id: 'profitability',
@@ -94,6 +112,7 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
     formula: '1 + net present value ÷ present value of what is bought',
     needs: ['npv', 'capital'],
     read: returned((found) => found.profitabilityIndex),
+    working: profitabilityWorking,
   },
   {
     id: 'cashNeeded',
@@ -104,5 +123,6 @@ export const RETURN_OUTPUTS: readonly OutputField[] = [
     formula: 'depth of cumulative cash against today after loans and tax, until it first returns to zero',
     needs: ['capital'],
     read: returned((found) => 0 - found.cashNeeded.amount),
+    working: cashNeededWorking,
   },
 ];

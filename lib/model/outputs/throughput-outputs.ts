@@ -1,4 +1,5 @@
 import { chamberEffectiveness } from '../chamber-effectiveness.ts';
+import { effectivenessWorking } from '../workings/effectiveness-workings.ts';
 import {
   batchesWorking,
   chamberUseWorking,
@@ -89,6 +90,7 @@ export const THROUGHPUT_OUTPUTS: readonly OutputField[] = [
     formula: 'working ÷ all chamber hours × quickest ÷ mean working time of a batch × fit for sale ÷ made',
     needs: ['chamberUse'],
     read: (result) => chamberEffectiveness(result).overall,
+    working: effectivenessWorking,
   },
   {
     id: 'waitingForPeople',

@@ -38,22 +38,31 @@ const WEEKS: Term = fixedTerm(
   '365.25 days ÷ 12 months ÷ 7 days.',
 );
 
-function energyTerm(context: WorkContext): Term {
-  const { energy } = context.result.plant;
-  const terms = (Object.keys(CONSUMERS) as (keyof EnergyWeek)[]).map((consumer, k) =>
-    countedTerm(
-      { label: CONSUMERS[consumer], symbol: numbered('e', k + 1), value: energy[consumer], dimension: 'energy' },
-      {
-        what:
-          consumer === 'heaters'
-            ? 'Heat that the shelves give the loads in every step of the simulation, added up over the measured weeks and divided by their number.'
-            : 'Draw × time it runs in the measured weeks, divided by their number.',
-        sources: consumer === 'heaters' ? DRYING_LAWS : [],
-        inputs: consumerInputs(context, consumer),
-      },
-    ),
+/** Energy that one kind of consumer takes in a week. */
+function consumerTerm(context: WorkContext, consumer: keyof EnergyWeek, symbol: string): Term {
+  const value = context.result.plant.energy[consumer];
+  return countedTerm(
+    { label: CONSUMERS[consumer], symbol, value, dimension: 'energy' },
+    {
+      what:
+        consumer === 'heaters'
+          ? 'Heat that the shelves give the loads in every step of the simulation, added up over the measured weeks and divided by their number.'
+          : 'Draw × time it runs in the measured weeks, divided by their number.',
+      sources: consumer === 'heaters' ? DRYING_LAWS : [],
+      inputs: consumerInputs(context, consumer),
+    },
   );
-  const value = Object.values(energy).reduce((sum, part) => sum + part, 0);
+}
+
+/** Energy of the vacuum pumps in a week. */
+export function pumpEnergyTerm(context: WorkContext, symbol: string): Term {
+  return consumerTerm(context, 'pumps', symbol);
+}
+
+function energyTerm(context: WorkContext): Term {
+  const consumers = Object.keys(CONSUMERS) as (keyof EnergyWeek)[];
+  const terms = consumers.map((consumer, k) => consumerTerm(context, consumer, numbered('e', k + 1)));
+  const value = Object.values(context.result.plant.energy).reduce((sum, part) => sum + part, 0);
   return workedTerm({ label: 'Energy a week', symbol: 'E', value, dimension: 'energy' }, () =>
     sumWorking('energy of everything that draws current', terms),
   );
@@ -88,7 +97,7 @@ function fixedWorking({ plan }: WorkContext): Working {
 }
 
 /** The one price of the site, or the mean of all prices by the hour. */
-function priceTerm({ plan, result }: WorkContext): Term {
+export function priceTerm({ plan, result }: WorkContext): Term {
   const { priceBands } = plan.site;
   if (priceBands.length === 0) return inputTerm(plan, 'site.electricityPrice', 'p');
   const value = result.account.electricity.meanPrice;
@@ -110,16 +119,31 @@ function chargeWorking(context: WorkContext): Working {
   );
 }
 
+function moneyTerm(label: string, symbol: string, value: number, work: () => Working): Term {
+  return workedTerm({ label, symbol, value, dimension: 'money' }, work);
+}
+
+/** Energy charge of a week: it rises and falls with what is made. */
+export function energyChargeTerm(context: WorkContext, symbol: string): Term {
+  const { energyCharge } = context.result.account.electricity;
+  return moneyTerm('Energy charge a week', symbol, energyCharge, () => chargeWorking(context));
+}
+
+/** Demand and fixed charges of a week: they run on whatever is made. */
+export function standingChargeTerms(context: WorkContext, symbols: readonly [string, string]): readonly [Term, Term] {
+  const { demandCharge, fixedCharge } = context.result.account.electricity;
+  return [
+    moneyTerm('Demand charge a week', symbols[0], demandCharge, () => demandWorking(context)),
+    moneyTerm('Fixed charge a week', symbols[1], fixedCharge, () => fixedWorking(context)),
+  ];
+}
+
 /** Electricity of a week, demand and fixed charges included. */
 export function electricityTerm(context: WorkContext, symbol: string): Term {
-  const { electricity } = context.result.account;
-  const part = (label: string, letter: string, value: number, work: () => Working) =>
-    workedTerm({ label, symbol: letter, value, dimension: 'money' }, work);
-  return part('Electricity a week', symbol, electricity.total, () =>
+  return moneyTerm('Electricity a week', symbol, context.result.account.electricity.total, () =>
     sumWorking('energy + demand charge + fixed charge', [
-      part('Energy charge a week', 'c', electricity.energyCharge, () => chargeWorking(context)),
-      part('Demand charge a week', 'd', electricity.demandCharge, () => demandWorking(context)),
-      part('Fixed charge a week', 'f', electricity.fixedCharge, () => fixedWorking(context)),
+      energyChargeTerm(context, 'c'),
+      ...standingChargeTerms(context, ['d', 'f']),
     ]),
   );
 }

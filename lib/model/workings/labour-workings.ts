@@ -1,6 +1,5 @@
-import { findById } from '../../plan/find-by-id.ts';
-import { countedTerm, fixedTerm, inputTerm, worked, workedTerm } from './terms.ts';
-import { handsOnWorking } from './throughput-workings.ts';
+import { fixedTerm, inputTerm, worked, workedTerm } from './terms.ts';
+import { handsOnWorking, onShiftTerm } from './throughput-workings.ts';
 import type { Term, WorkContext, Working } from './working.ts';
 
 const HOUR: Term = fixedTerm(
@@ -12,14 +11,6 @@ function handsOnTerm(context: WorkContext, symbol: string): Term {
   const { handsOn } = context.result.account.labour;
   return workedTerm({ label: 'Hands-on time a week', symbol, value: handsOn, dimension: 'timePerWeek' }, () =>
     handsOnWorking(context),
-  );
-}
-
-function shiftTerm({ plan, scenario, result }: WorkContext, symbol: string): Term {
-  const pattern = findById(plan.crew.patterns, scenario.pattern, 'shift pattern');
-  return countedTerm(
-    { label: 'Time on shift a week', symbol, value: result.plant.crew.onShift, dimension: 'timePerWeek' },
-    { what: `Hours from start to end × people, added up over the shifts of “${pattern.name}” from Monday to Sunday.` },
   );
 }
 
@@ -36,7 +27,7 @@ function paidTimeWorking(context: WorkContext): Working {
   return worked(
     'hours on shift are paid, and work beyond them, those of the owner taken off',
     'largest of s − o, t − o and 0',
-    [shiftTerm(context, 's'), handsOnTerm(context, 't'), owner],
+    [onShiftTerm(context, 's'), handsOnTerm(context, 't'), owner],
     ([s = 0, t = 0, o = 0]) => Math.max(0, s - o, t - o),
   );
 }

@@ -62,6 +62,19 @@ function saleableTerm(context: WorkContext, week: ProductWeek, path: string): Te
   );
 }
 
+/** Dried product of all products that can be sold in a week. */
+export function saleableWeekTerm(context: WorkContext, symbol: string): Term {
+  const { products } = context.result.account.week;
+  const value = products.reduce((sum, product) => sum + product.saleable, 0);
+  const terms = context.result.plant.products.map((week, k) => ({
+    ...saleableTerm(context, week, pathOf(context.plan, 'products', week.productId)),
+    symbol: numbered('k', k + 1),
+  }));
+  return workedTerm({ label: 'Fit for sale a week', symbol, value, dimension: 'massPerWeek' }, () =>
+    sumWorking('weight fit for sale of each product, added up', terms),
+  );
+}
+
 function perSaleable(
   context: WorkContext,
   week: ProductWeek,

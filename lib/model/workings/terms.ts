@@ -60,7 +60,12 @@ interface Counted {
 
 /** A number read off the simulated week. */
 export function countedTerm(named: Named, { what, sources = [], inputs = [] }: Counted): Term {
-  return { ...named, origin: { kind: 'counted', what, sources, inputs } };
+  return { ...named, origin: { kind: 'counted', where: 'week', what, sources, inputs } };
+}
+
+/** A number booked month by month in the projection. */
+export function bookedTerm(named: Named, { what, sources = [], inputs = [] }: Counted): Term {
+  return { ...named, origin: { kind: 'counted', where: 'months', what, sources, inputs } };
 }
 
 /** A number with a working of its own. */
@@ -88,7 +93,7 @@ export function addUp(values: readonly number[]): number {
 }
 
 /** Sums longer than this are written with a sum sign. */
-const LONGEST_SUM = 5;
+const LONGEST_SUM = 7;
 
 /** The letters of some terms with a sign between them, in full or as a sum. */
 export function summed(terms: readonly Term[]): string {

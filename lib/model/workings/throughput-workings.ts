@@ -191,16 +191,39 @@ export function chamberCountTerm({ plan, scenario, result }: WorkContext, symbol
   );
 }
 
+const WEEK_TERM = fixedTerm(
+  { label: 'Hours in a week', symbol: 'T', value: WEEK, dimension: 'timePerWeek' },
+  'Seven days of twenty-four hours.',
+);
+
+/** All chamber hours of a week. */
+export function chamberHoursTerm(context: WorkContext, symbol: string): Term {
+  const value = context.result.plant.chambers * WEEK;
+  return workedTerm({ label: 'All chamber hours', symbol, value, dimension: 'timePerWeek' }, () =>
+    worked(
+      'chambers × hours in a week',
+      'n × T',
+      [chamberCountTerm(context, 'n'), WEEK_TERM],
+      ([n = 0, T = 0]) => n * T,
+    ),
+  );
+}
+
+/** People's time on shift in a week. */
+export function onShiftTerm({ plan, scenario, result }: WorkContext, symbol: string): Term {
+  const pattern = findById(plan.crew.patterns, scenario.pattern, 'shift pattern');
+  return countedTerm(
+    { label: 'Time on shift a week', symbol, value: result.plant.crew.onShift, dimension: 'timePerWeek' },
+    { what: `Hours from start to end × people, added up over the shifts of “${pattern.name}” from Monday to Sunday.` },
+  );
+}
+
 export function chamberUseWorking(context: WorkContext): Working {
   const busy = WORKING_PHASES.map((phase, k) => phaseTerm(context, phase, numbered('t', k + 1)));
-  const week = fixedTerm(
-    { label: 'Hours in a week', symbol: 'T', value: WEEK, dimension: 'timePerWeek' },
-    'Seven days of twenty-four hours.',
-  );
   return worked(
     'hours spent on a batch, waiting and holding left out ÷ (chambers × hours in a week)',
     `(${summed(busy)}) ÷ (n × T)`,
-    [...busy, chamberCountTerm(context, 'n'), week],
+    [...busy, chamberCountTerm(context, 'n'), WEEK_TERM],
     (values) => addUp(values.slice(0, -2)) / ((values.at(-2) ?? 1) * (values.at(-1) ?? 1)),
   );
 }

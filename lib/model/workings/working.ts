@@ -13,9 +13,10 @@ export interface WorkContext {
   readonly today: ScenarioResult;
 }
 
-/** Read off the simulated week: here arithmetic ends, and what was counted and by which laws is told instead. */
+/** Read off the simulated week or the months of the projection: here arithmetic ends, and what was counted and by which laws is told. */
 export interface CountedOrigin {
   readonly kind: 'counted';
+  readonly where: 'week' | 'months';
   /** What was counted, in words. */
   readonly what: string;
   /** Laws behind the count. */

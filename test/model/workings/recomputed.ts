@@ -20,9 +20,15 @@ function planValue({ plan }: WorkContext, path: string): number {
   return typeof raw === 'number' ? toBase(raw, field.dimension, field.unit) : inBase(raw as Quantity, field.dimension);
 }
 
-function termFaults(context: WorkContext, term: Term, trail: string, depth: number): string[] {
+/** What has been looked at already: the same number of the same name comes up in many figures. */
+export type Seen = Set<string>;
+
+function termFaults(context: WorkContext, term: Term, trail: string, depth: number, seen: Seen): string[] {
   const { origin } = term;
   const at = `${trail} > ${term.label}`;
+  const name = JSON.stringify([term.label, term.value, term.dimension, origin.kind]);
+  if (seen.has(name)) return [];
+  seen.add(name);
   if (!Number.isFinite(term.value)) return [`${at}: ${term.value}`];
   switch (origin.kind) {
     case 'input':
@@ -35,7 +41,7 @@ function termFaults(context: WorkContext, term: Term, trail: string, depth: numb
     case 'fixed':
       return origin.why === '' ? [`${at}: no reason given`] : [];
     case 'worked':
-      return workingFaults(context, origin.work(), term.value, at, depth + 1);
+      return workingFaults(context, origin.work(), term.value, at, seen, depth + 1);
   }
 }
 
@@ -45,18 +51,11 @@ export function workingFaults(
   working: Working,
   value: number,
   trail: string,
+  seen: Seen,
   depth = 0,
 ): string[] {
   if (depth > DEEPEST) return [`${trail}: goes on for ever`];
   const found = recompute(working);
   const own = isSame(found, value) ? [] : [`${trail}: ${value}, but its working gives ${found}`];
-  return [...own, ...working.terms.flatMap((term) => termFaults(context, term, trail, depth))];
-}
-
-/** Terms of a working at any depth. */
-export function allTerms(working: Working): Term[] {
-  return working.terms.flatMap((term) => [
-    term,
-    ...(term.origin.kind === 'worked' ? allTerms(term.origin.work()) : []),
-  ]);
+  return [...own, ...working.terms.flatMap((term) => termFaults(context, term, trail, depth, seen))];
 }
