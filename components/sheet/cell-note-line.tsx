@@ -32,6 +32,13 @@ export function CellNoteLine({ note, preview, onExplain }: Props) {
       <p className={styles.fault} aria-live="polite">
         {preview ? '' : note?.fault}
       </p>
+      <p className={styles.note} aria-live="polite">
+        {note && note.note !== '' ? (
+          <>
+            <strong>Note:</strong> {note.note}
+          </>
+        ) : null}
+      </p>
       {note?.messages.map((message) => (
         <p key={message.problem} className={message.severity === 'error' ? styles.fault : styles.warning}>
           {message.problem} {message.remedy}

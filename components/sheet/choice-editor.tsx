@@ -1,21 +1,27 @@
 import type { CustomCellEditorProps } from 'ag-grid-react';
 import { useEffect, useRef, useState } from 'react';
-import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
+import { firstWith } from '../../lib/views/first-with.ts';
 import styles from './sheet.module.css';
 import type { SheetContext } from './sheet-context.ts';
+import type { SheetLine } from './sheet-line.ts';
 
-interface Props extends CustomCellEditorProps<ScenarioRow, string, SheetContext> {
+interface Props extends CustomCellEditorProps<SheetLine, string, SheetContext> {
   readonly options: readonly string[];
+  readonly label: string;
 }
 
-/** One of a few words in a cell; the list opens at once, and choosing ends the editing. */
-export function ChoiceEditor({ value, onValueChange, stopEditing, options, column, data }: Props) {
+/** One of a few words in a cell; the list opens at once, and choosing ends the editing. A letter chooses by first letter. */
+export function ChoiceEditor({ value, eventKey, onValueChange, stopEditing, options, label, context }: Props) {
   const ref = useRef<HTMLSelectElement>(null);
   const [isChosen, setChosen] = useState(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the editor opens
   useEffect(() => {
+    context.isTypedOver.current = false;
+    const typed = firstWith(eventKey, options);
+    if (typed !== undefined) onValueChange(typed);
     ref.current?.focus();
     try {
-      ref.current?.showPicker();
+      if (typed === undefined) ref.current?.showPicker();
     } catch {
       // The browser opens lists only right after a gesture; the closed list works as well.
     }
@@ -29,7 +35,7 @@ export function ChoiceEditor({ value, onValueChange, stopEditing, options, colum
     <select
       ref={ref}
       className={styles.choice}
-      aria-label={`${column.getColDef().headerName}, ${data.name}`}
+      aria-label={label}
       value={known ? value : ''}
       onChange={(event) => {
         onValueChange(event.target.value);

@@ -1,10 +1,14 @@
 import type { CustomCellEditorProps } from 'ag-grid-react';
 import { useEffect, useRef } from 'react';
-import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import styles from './sheet.module.css';
 import type { SheetContext } from './sheet-context.ts';
+import type { SheetLine } from './sheet-line.ts';
 
-type Props = CustomCellEditorProps<ScenarioRow, string, SheetContext>;
+interface Props extends CustomCellEditorProps<SheetLine, string, SheetContext> {
+  readonly scenarioId: string;
+  readonly columnId: string;
+  readonly label: string;
+}
 
 /** What the editor starts with: the key that opened it, nothing after a deleting key, or else what is in the cell. */
 function startText(key: string | null, value: string | null | undefined): string {
@@ -13,15 +17,16 @@ function startText(key: string | null, value: string | null | undefined): string
 }
 
 /** Free text in a cell; what is understood of it is shown under the sheet while it is typed. */
-export function EntryEditor({ initialValue, eventKey, onValueChange, column, data, context }: Props) {
+export function EntryEditor({ initialValue, eventKey, onValueChange, scenarioId, columnId, label, context }: Props) {
   const ref = useRef<HTMLInputElement>(null);
   const start = startText(eventKey, initialValue);
   const report = (text: string) => {
     onValueChange(text);
-    context.onTyping({ scenarioId: data.id, columnId: column.getColId(), text });
+    context.onTyping({ scenarioId, columnId, text });
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the editor opens
   useEffect(() => {
+    context.isTypedOver.current = eventKey !== null && eventKey.length === 1;
     if (start !== initialValue) report(start);
     ref.current?.focus();
     if (eventKey === null || eventKey.length > 1) ref.current?.select();
@@ -31,7 +36,7 @@ export function EntryEditor({ initialValue, eventKey, onValueChange, column, dat
     <input
       ref={ref}
       className={styles.entry}
-      aria-label={`${column.getColDef().headerName}, ${data.name}`}
+      aria-label={label}
       defaultValue={start}
       autoComplete="off"
       spellCheck={false}

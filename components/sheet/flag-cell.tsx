@@ -1,4 +1,3 @@
-import type { CustomCellRendererProps } from 'ag-grid-react';
 import type { FlagTone } from '../../lib/views/bottleneck-flag.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import styles from './sheet.module.css';
@@ -11,9 +10,9 @@ const SHAPES: Readonly<Record<FlagTone, string>> = {
 };
 
 /** What holds the scenario back, with the figure behind it. */
-export function FlagCell({ data }: CustomCellRendererProps<ScenarioRow>) {
-  if (!data?.flag) return <span className={styles.pending}>{data?.state === 'held' ? '' : 'looking …'}</span>;
-  const { tone, title, figure } = data.flag;
+export function FlagCell({ row }: { readonly row: ScenarioRow }) {
+  if (!row.flag) return <span className={styles.pending}>{row.state === 'working' ? 'looking …' : ''}</span>;
+  const { tone, title, figure } = row.flag;
   return (
     <span className={styles.flag} data-tone={tone}>
       <svg width={16} height={16} viewBox="0 0 16 16" aria-hidden="true">

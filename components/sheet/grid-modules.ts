@@ -7,6 +7,7 @@ import {
   ModuleRegistry,
   RenderApiModule,
   RowApiModule,
+  RowDragModule,
   RowStyleModule,
   ScrollApiModule,
 } from 'ag-grid-community';
@@ -20,6 +21,7 @@ export function registerGrid(): void {
     CustomEditorModule,
     RenderApiModule,
     RowApiModule,
+    RowDragModule,
     RowStyleModule,
     ScrollApiModule,
   ]);

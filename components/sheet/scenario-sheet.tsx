@@ -1,90 +1,76 @@
 'use client';
 
-import type { GetRowIdParams, GridApi, GridReadyEvent } from 'ag-grid-community';
+import type { ColumnMovedEvent, GetRowIdParams, GridApi, GridReadyEvent } from 'ag-grid-community';
 import { AgGridReact } from 'ag-grid-react';
-import { memo, useCallback, useMemo, useRef } from 'react';
-import type { CellRange } from '../../lib/views/cell-range.ts';
+import { memo, useMemo, useRef } from 'react';
+import { draggedColumns } from '../../lib/views/arrange-columns.ts';
 import type { EntryColumn } from '../../lib/views/entry-column.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import type { SheetColumn } from '../../lib/views/sheet-columns.ts';
-import { scenariosAcross } from '../../lib/views/sheet-gestures.ts';
+import type { SheetLook } from '../../lib/views/sheet-look.ts';
+import type { SideLine } from '../../lib/views/side-lines.ts';
 import { getPlanner } from '../state/planner.ts';
 import { useElementWidth } from '../ui/use-element-width.ts';
 import { registerGrid } from './grid-modules.ts';
 import { GRID_THEME } from './grid-theme.ts';
-import type { NamedCell } from './named-cell.ts';
 import styles from './sheet.module.css';
-import type { SheetContext, TypedCell } from './sheet-context.ts';
-import { useCellGestures } from './use-cell-gestures.ts';
+import type { SheetLine } from './sheet-line.ts';
 import { useGridUpkeep } from './use-grid-upkeep.ts';
-import { useLatest } from './use-latest.ts';
-import { useSheetActions } from './use-sheet-actions.ts';
-import { useSheetClipboard } from './use-sheet-clipboard.ts';
+import { useRowDrag } from './use-row-drag.ts';
+import { type SheetHearers, useSheet } from './use-sheet.ts';
 import { useSheetColumns } from './use-sheet-columns.ts';
-import { useSheetRange } from './use-sheet-range.ts';
 
 registerGrid();
 
-/** Rows beyond this many scroll inside the sheet. */
-const ROWS_SHOWN = 16;
+/** Lines beyond this many scroll inside the sheet. */
+const LINES_SHOWN = 16;
 
-interface Props {
+export interface SheetContent {
+  /** The scenarios on screen, in the order they are shown. */
   readonly rows: readonly ScenarioRow[];
+  /** The lines of the sheet sideways; null upright. */
+  readonly lines: readonly SideLine[] | null;
   readonly columns: readonly SheetColumn[];
   readonly entries: readonly EntryColumn[];
   readonly currentId: string;
-  /** Show every column, or only the main ones of each group. */
-  readonly isWhole: boolean;
-  readonly onFocus: (cell: NamedCell) => void;
-  /** Told what is being typed; null when typing ends. */
-  readonly onTyping: (cell: TypedCell | null) => void;
-  /** Asked how the figure of a cell was worked out. */
-  readonly onExplain: (cell: NamedCell) => void;
+  readonly look: SheetLook;
 }
 
-function rowId({ data }: GetRowIdParams<ScenarioRow>): string {
+interface Props extends SheetContent {
+  readonly hearers: SheetHearers;
+}
+
+function rowId({ data }: GetRowIdParams<SheetLine>): string {
   return data.id;
 }
 
-function lookAcross(range: CellRange, rows: readonly ScenarioRow[]): void {
-  const current = rows[range.anchor.row];
-  if (current) getPlanner().lookAt(current.id, scenariosAcross(range, rows));
-}
-
-/** The sheet: one row for each scenario. It only draws and reports gestures; the plan changes elsewhere. */
-export const ScenarioSheet = memo(function ScenarioSheet({
-  rows,
-  columns,
-  entries,
-  currentId,
-  isWhole,
-  onFocus,
-  onTyping,
-  onExplain,
-}: Props) {
+/** The sheet: one row for each scenario, or one column. It only draws and reports gestures; the plan changes elsewhere. */
+export const ScenarioSheet = memo(function ScenarioSheet({ hearers, ...content }: Props) {
+  const { rows, lines, columns, currentId, look } = content;
   const [box, width] = useElementWidth<HTMLDivElement>();
-  const grid = useRef<GridApi<ScenarioRow> | null>(null);
-  const latestRows = useLatest(rows);
-  const latestEntries = useLatest(entries);
-  const latestCurrent = useLatest(currentId);
-  const onRange = useCallback((range: CellRange) => lookAcross(range, latestRows.current), [latestRows]);
-  const range = useSheetRange(grid, onRange);
-  const actions = useSheetActions({ grid, rows: latestRows, columns: latestEntries, range, onExplain });
-  const gestures = useCellGestures({ grid, rows: latestRows, range, enter: actions.enter, onFocus });
-  const clipboard = useSheetClipboard(grid, actions);
-  const { defs, common } = useSheetColumns(columns, width, actions.act);
-  useGridUpkeep({ grid, rows, currentId, defs, isWhole });
-  const context = useMemo<SheetContext>(
-    () => ({ range: range.ref, currentId: latestCurrent, onTyping }),
-    [range.ref, latestCurrent, onTyping],
+  const grid = useRef<GridApi<SheetLine> | null>(null);
+  const { actions, handlers, ofGrid, context } = useSheet(grid, box, content, hearers);
+  const { defs, common } = useSheetColumns({ columns, rows, look, width, actions });
+  const rowDrag = useRowDrag();
+  useGridUpkeep({ grid, rows, currentId, defs, look });
+  const onMoved = useMemo(
+    () =>
+      ({ finished, api }: ColumnMovedEvent<SheetLine>) => {
+        if (!finished || look.isSideways) return;
+        const ids = api.getAllDisplayedColumns().map((column) => column.getColId());
+        getPlanner().setLook(draggedColumns(columns, look, ids));
+      },
+    [columns, look],
   );
-  const isTall = rows.length > ROWS_SHOWN;
+  const shown: readonly SheetLine[] = lines ?? rows;
+  const isTall = shown.length > LINES_SHOWN;
   return (
-    <div ref={box} className={isTall ? styles.tallSheet : styles.sheet} {...clipboard} {...gestures.ofMouse}>
+    <div ref={box} className={isTall ? styles.tallSheet : styles.sheet} {...handlers}>
       {width === 0 ? null : (
-        <AgGridReact<ScenarioRow>
+        <AgGridReact<SheetLine>
+          key={String(look.isSideways)}
           theme={GRID_THEME}
-          rowData={rows as ScenarioRow[]}
+          rowData={shown as SheetLine[]}
           columnDefs={defs}
           defaultColDef={common}
           context={context}
@@ -98,11 +84,15 @@ export const ScenarioSheet = memo(function ScenarioSheet({
           scrollbarWidth={10}
           alwaysShowHorizontalScroll
           groupHeaderHeight={34}
+          headerHeight={look.isSideways ? 56 : undefined}
+          rowHeight={look.isSideways ? 34 : undefined}
           domLayout={isTall ? 'normal' : 'autoHeight'}
-          onGridReady={(event: GridReadyEvent<ScenarioRow>) => {
+          onGridReady={(event: GridReadyEvent<SheetLine>) => {
             grid.current = event.api;
           }}
-          {...gestures.ofGrid}
+          onColumnMoved={onMoved}
+          {...rowDrag}
+          {...ofGrid}
         />
       )}
     </div>

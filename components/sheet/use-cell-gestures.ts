@@ -1,90 +1,154 @@
-import type { CellEditRequestEvent, CellFocusedEvent, GridApi } from 'ag-grid-community';
+import type { CellEditRequestEvent, CellFocusedEvent } from 'ag-grid-community';
 import { type MouseEvent, type RefObject, useMemo, useRef } from 'react';
-import { type CellPlace, isSamePlace, singleCell } from '../../lib/views/cell-range.ts';
-import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
+import { type CellPlace, isSamePlace, rangeHolds, singleCell } from '../../lib/views/cell-range.ts';
+import { drawnOut } from '../../lib/views/fill-drag.ts';
+import { cellAt, type ShownSheet } from '../../lib/views/shown-sheet.ts';
 import type { NamedCell } from './named-cell.ts';
+import { paintFill } from './paint-range.ts';
+import type { SheetLine } from './sheet-line.ts';
 import type { SheetActions } from './use-sheet-actions.ts';
-import type { SheetRange } from './use-sheet-range.ts';
+import type { GridRef, SheetRange } from './use-sheet-range.ts';
 
 interface Tools {
-  readonly grid: RefObject<GridApi<ScenarioRow> | null>;
-  readonly rows: RefObject<readonly ScenarioRow[]>;
+  readonly grid: GridRef;
+  readonly root: RefObject<Element | null>;
+  readonly shown: () => ShownSheet;
   readonly range: SheetRange;
-  readonly enter: SheetActions['enter'];
-  readonly onFocus: (cell: NamedCell) => void;
+  readonly actions: SheetActions;
+  readonly onFocus: (cell: NamedCell | null) => void;
 }
 
 export interface CellGestures {
   /** Handlers of the grid's events. */
   readonly ofGrid: {
-    readonly onCellFocused: (event: CellFocusedEvent<ScenarioRow>) => void;
-    readonly onCellEditRequest: (event: CellEditRequestEvent<ScenarioRow, string>) => void;
+    readonly onCellFocused: (event: CellFocusedEvent<SheetLine>) => void;
+    readonly onCellEditRequest: (event: CellEditRequestEvent<SheetLine, string>) => void;
+    readonly onDisplayedColumnsChanged: () => void;
   };
   /** Handlers of the mouse on the element around the grid. */
   readonly ofMouse: {
     readonly onMouseDown: (event: MouseEvent) => void;
     readonly onMouseOver: (event: MouseEvent) => void;
+    readonly onContextMenu: (event: MouseEvent) => void;
   };
 }
 
-function placeAt(row: number, columnId: string, grid: GridApi<ScenarioRow> | null): CellPlace | null {
-  const columns = grid?.getAllDisplayedColumns() ?? [];
-  const column = columns.findIndex((candidate) => candidate.getColId() === columnId);
-  return column < 0 || row < 0 ? null : { row, column };
+/** Side of the square at the corner of the range by which it is drawn out [px]. */
+const HANDLE = 10;
+
+/** The cell's element under the mouse; null beside the cells, on a handle that moves a row, and in an open cell. */
+function cellUnder({ target }: MouseEvent): Element | null {
+  if (!(target instanceof Element) || target.closest('.ag-row-drag')) return null;
+  return target.closest('.ag-cell:not(.ag-cell-inline-editing)');
 }
 
-/** The cell under the mouse; null beside the cells and in an open one. */
-function placeUnder(event: MouseEvent, grid: GridApi<ScenarioRow> | null): CellPlace | null {
-  const cell = event.target instanceof Element ? event.target.closest('.ag-cell:not(.ag-cell-inline-editing)') : null;
+function placeUnder(event: MouseEvent, range: SheetRange): CellPlace | null {
+  const cell = cellUnder(event);
   const row = cell?.closest('.ag-row')?.getAttribute('row-index');
-  const columnId = cell?.getAttribute('col-id');
-  return row && columnId ? placeAt(Number(row), columnId, grid) : null;
+  return cell && row ? range.placeOf(Number(row), cell.getAttribute('col-id') ?? '') : null;
+}
+
+function isOnHandle(event: MouseEvent, place: CellPlace, { ref }: SheetRange): boolean {
+  const box = cellUnder(event)?.getBoundingClientRect();
+  if (!box || !ref.current) return false;
+  const { row, column } = {
+    row: Math.max(ref.current.anchor.row, ref.current.head.row),
+    column: Math.max(ref.current.anchor.column, ref.current.head.column),
+  };
+  return (
+    isSamePlace(place, { row, column }) && event.clientX > box.right - HANDLE && event.clientY > box.bottom - HANDLE
+  );
+}
+
+/** What the mouse is about, from one of its events to the next. */
+interface Mouse {
+  /** The cell on which a press will bring the focus about. */
+  expected: CellPlace | null;
+  /** A range is being selected. */
+  isSelecting: boolean;
+  /** Where the range is being drawn out to; null while it is not. */
+  drawnTo: CellPlace | null;
+}
+
+/** Draws the range out from its corner, until the button is let go wherever that is. */
+function beginDrawing({ root, range, actions }: Tools, mouse: Mouse, from: CellPlace): void {
+  mouse.drawnTo = from;
+  const end = () => {
+    const { drawnTo } = mouse;
+    mouse.drawnTo = null;
+    paintFill(root.current, null, range.placeOf);
+    if (drawnTo) actions.drawOut(drawnTo);
+  };
+  document.addEventListener('mouseup', end, { once: true });
+}
+
+function onMouseOver({ grid, root, range }: Tools, mouse: Mouse, event: MouseEvent): void {
+  const place = event.buttons === 1 ? placeUnder(event, range) : null;
+  if (!place || (grid.current?.getEditingCells().length ?? 0) > 0) return;
+  if (mouse.drawnTo && range.ref.current) {
+    mouse.drawnTo = place;
+    paintFill(root.current, drawnOut(range.ref.current, place), range.placeOf);
+  } else if (mouse.isSelecting) range.stretchTo(place);
+}
+
+function onMouseDown(tools: Tools, mouse: Mouse, event: MouseEvent): void {
+  const { range } = tools;
+  const place = event.button === 0 ? placeUnder(event, range) : null;
+  mouse.isSelecting = place !== null;
+  if (!place) return;
+  mouse.expected = place;
+  if (isOnHandle(event, place, range)) beginDrawing(tools, mouse, place);
+  else if (event.shiftKey) range.stretchTo(place);
+  else range.select(singleCell(place));
+}
+
+function onContextMenu({ range, actions }: Tools, event: MouseEvent): void {
+  const place = placeUnder(event, range);
+  if (!place) return;
+  event.preventDefault();
+  if (!range.ref.current || !rangeHolds(range.ref.current, place)) range.focus(place);
+  actions.menuAt(place, { x: event.clientX, y: event.clientY });
 }
 
 /**
  * The grid tells of a new focus some time after the mouse has brought it about, perhaps when the range has already been drawn
  * further. So the mouse draws the range itself, and the focus it will bring is not taken as a new beginning.
  */
-function gesturesOf(tools: Tools, expected: RefObject<CellPlace | null>): CellGestures {
-  const { grid, rows, range, enter, onFocus } = tools;
+function gesturesOf(tools: Tools, mouse: Mouse): CellGestures {
+  const { range, actions, shown, onFocus } = tools;
   return {
     ofGrid: {
       onCellFocused: ({ rowIndex, column }) => {
         const columnId = column && typeof column !== 'string' ? column.getId() : '';
-        const place = placeAt(rowIndex ?? -1, columnId, grid.current);
-        const row = place ? rows.current[place.row] : undefined;
-        if (!place || !row) return;
-        onFocus({ scenarioId: row.id, columnId });
-        if (!expected.current || !isSamePlace(expected.current, place)) range.select(singleCell(place));
-        expected.current = null;
+        const place = range.placeOf(rowIndex ?? -1, columnId);
+        if (!place) return;
+        const cell = cellAt(shown(), place);
+        onFocus(cell && { scenarioId: cell.row.id, columnId: cell.columnId });
+        if (!mouse.expected || !isSamePlace(mouse.expected, place)) range.select(singleCell(place));
+        mouse.expected = null;
       },
-      onCellEditRequest: ({ data, column, newValue, oldValue }) => {
+      onCellEditRequest: ({ rowIndex, column, newValue, oldValue }) => {
+        const place = range.placeOf(rowIndex ?? -1, column.getColId());
+        const cell = place && cellAt(shown(), place);
         const text = String(newValue ?? '');
-        const isFaulty = Boolean(data.entries[column.getColId()]?.fault);
-        if (text !== oldValue || isFaulty) enter(data.id, column.getColId(), text);
+        if (!cell || (text === oldValue && !cell.row.entries[cell.columnId]?.fault)) return;
+        actions.enter(cell.row.id, cell.columnId, text);
       },
+      onDisplayedColumnsChanged: range.forgetColumns,
     },
     ofMouse: {
-      onMouseDown: (event) => {
-        const place = event.button === 0 ? placeUnder(event, grid.current) : null;
-        if (!place) return;
-        expected.current = place;
-        if (event.shiftKey) range.stretchTo(place);
-        else range.select(singleCell(place));
-      },
-      onMouseOver: (event) => {
-        const place = event.buttons === 1 ? placeUnder(event, grid.current) : null;
-        if (place && (grid.current?.getEditingCells().length ?? 0) === 0) range.stretchTo(place);
-      },
+      onMouseDown: (event) => onMouseDown(tools, mouse, event),
+      onMouseOver: (event) => onMouseOver(tools, mouse, event),
+      onContextMenu: (event) => onContextMenu(tools, event),
     },
   };
 }
 
 /** What focus, mouse and editing mean on the sheet; the handlers stay the same from one drawing to the next. */
-export function useCellGestures({ grid, rows, range, enter, onFocus }: Tools): CellGestures {
-  const expected = useRef<CellPlace | null>(null);
+export function useCellGestures({ grid, root, shown, range, actions, onFocus }: Tools): CellGestures {
+  const mouse = useRef<Mouse>({ expected: null, isSelecting: false, drawnTo: null });
   return useMemo(
-    () => gesturesOf({ grid, rows, range, enter, onFocus }, expected),
-    [grid, rows, range, enter, onFocus],
+    () => gesturesOf({ grid, root, shown, range, actions, onFocus }, mouse.current),
+    [grid, root, shown, range, actions, onFocus],
   );
 }

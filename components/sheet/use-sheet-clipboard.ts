@@ -1,7 +1,7 @@
-import type { GridApi } from 'ag-grid-community';
-import type { ClipboardEvent, RefObject } from 'react';
-import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
+import type { ClipboardEvent } from 'react';
+
 import type { SheetActions } from './use-sheet-actions.ts';
+import type { GridRef } from './use-sheet-range.ts';
 
 export interface ClipboardHandlers {
   readonly onCopy: (event: ClipboardEvent) => void;
@@ -16,10 +16,7 @@ function hand(event: ClipboardEvent, text: string | null): void {
 }
 
 /** Copy, cut and paste of ranges. While a cell is open they are the browser's own affair. */
-export function useSheetClipboard(
-  grid: RefObject<GridApi<ScenarioRow> | null>,
-  { copy, cut, paste }: SheetActions,
-): ClipboardHandlers {
+export function useSheetClipboard(grid: GridRef, { copy, cut, paste }: SheetActions): ClipboardHandlers {
   const isEditing = () => (grid.current?.getEditingCells().length ?? 0) > 0;
   return {
     onCopy: (event) => {

@@ -1,67 +1,93 @@
 import type { GridApi } from 'ag-grid-community';
-import { type RefObject, useCallback, useMemo, useRef } from 'react';
-import {
-  type CellPlace,
-  type CellRange,
-  clampRange,
-  rowsTouched,
-  type SheetSize,
-  singleCell,
-  stretchRange,
-} from '../../lib/views/cell-range.ts';
-import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
+import { type RefObject, useMemo, useRef } from 'react';
+import { type CellPlace, type CellRange, clampRange, type SheetSize } from '../../lib/views/cell-range.ts';
+import { paintRange } from './paint-range.ts';
+import type { SheetLine } from './sheet-line.ts';
+
+export type GridRef = RefObject<GridApi<SheetLine> | null>;
 
 export interface SheetRange {
   readonly ref: RefObject<CellRange | null>;
   readonly select: (range: CellRange) => void;
   readonly stretchTo: (head: CellPlace) => void;
-  readonly stretchBy: (by: CellPlace) => void;
+  /** Brings a place into view and puts the focus on it, which selects it. */
+  readonly focus: (place: CellPlace) => void;
   readonly size: () => SheetSize;
+  readonly columnIds: () => readonly string[];
+  readonly placeOf: (row: number, columnId: string) => CellPlace | null;
+  /** To be called when other columns are on screen, or the same ones in another order. */
+  readonly forgetColumns: () => void;
 }
 
-function sizeOf(api: GridApi<ScenarioRow> | null): SheetSize {
-  if (!api) return { rows: 0, columns: 0 };
-  return { rows: api.getDisplayedRowCount(), columns: api.getAllDisplayedColumns().length };
+interface Seen {
+  readonly ids: readonly string[];
+  readonly places: ReadonlyMap<string, number>;
 }
 
-/** Only the rows that a range leaves or enters are drawn again. */
-function redraw(api: GridApi<ScenarioRow> | null, rows: readonly number[]): void {
-  const rowNodes = rows.flatMap((row) => api?.getDisplayedRowAtIndex(row) ?? []);
-  api?.refreshCells({ suppressFlash: true, rowNodes });
+function seenIn(api: GridApi<SheetLine> | null): Seen {
+  const ids = api?.getAllDisplayedColumns().map((column) => column.getColId()) ?? [];
+  return { ids, places: new Map(ids.map((id, at) => [id, at])) };
 }
 
-/** The selected rectangle: kept outside the grid, drawn by it. `onChange` is told of every new one. */
+function show(api: GridApi<SheetLine> | null, { row, column }: CellPlace): void {
+  const shown = api?.getAllDisplayedColumns()[column];
+  if (shown) api?.ensureColumnVisible(shown);
+  api?.ensureIndexVisible(row);
+}
+
+function rangeOf(grid: GridRef, root: RefObject<Element | null>, ref: SheetRange['ref'], seen: RefObject<Seen | null>) {
+  const columns = (): Seen => {
+    seen.current ??= seenIn(grid.current);
+    return seen.current;
+  };
+  const size = () => ({ rows: grid.current?.getDisplayedRowCount() ?? 0, columns: columns().ids.length });
+  const placeOf = (row: number, columnId: string) => {
+    const column = columns().places.get(columnId);
+    return column === undefined || row < 0 ? null : { row, column };
+  };
+  return {
+    columns,
+    size,
+    placeOf,
+    paint: (before: CellRange | null, after: CellRange) => paintRange(root.current, before, after, placeOf),
+    ref,
+  };
+}
+
+/** The selected rectangle: kept outside the grid, drawn on its cells. `onChange` is told of every new one. */
 export function useSheetRange(
-  grid: RefObject<GridApi<ScenarioRow> | null>,
+  grid: GridRef,
+  root: RefObject<Element | null>,
   onChange: (range: CellRange) => void,
 ): SheetRange {
   const ref = useRef<CellRange | null>(null);
-  const size = useCallback(() => sizeOf(grid.current), [grid]);
-
-  const select = useCallback(
-    (wanted: CellRange) => {
+  const seen = useRef<Seen | null>(null);
+  return useMemo(() => {
+    const { columns, size, placeOf, paint } = rangeOf(grid, root, ref, seen);
+    const select = (wanted: CellRange) => {
       const range = clampRange(wanted, size());
       if (!range) return;
-      const touched = rowsTouched(ref.current, range);
+      paint(ref.current, range);
       ref.current = range;
-      redraw(grid.current, touched);
       onChange(range);
-    },
-    [grid, size, onChange],
-  );
-
-  const stretchTo = useCallback((head: CellPlace) => select({ anchor: ref.current?.anchor ?? head, head }), [select]);
-
-  const stretchBy = useCallback(
-    (by: CellPlace) => {
-      const range = stretchRange(ref.current ?? singleCell({ row: 0, column: 0 }), by, size());
-      select(range);
-      const column = grid.current?.getAllDisplayedColumns()[range.head.column];
-      if (column) grid.current?.ensureColumnVisible(column);
-      grid.current?.ensureIndexVisible(range.head.row);
-    },
-    [grid, select, size],
-  );
-
-  return useMemo(() => ({ ref, select, stretchTo, stretchBy, size }), [select, stretchTo, stretchBy, size]);
+    };
+    return {
+      ref,
+      select,
+      size,
+      placeOf,
+      columnIds: () => columns().ids,
+      forgetColumns: () => {
+        seen.current = null;
+      },
+      stretchTo: (head) => {
+        select({ anchor: ref.current?.anchor ?? head, head });
+        show(grid.current, ref.current?.head ?? head);
+      },
+      focus: (place) => {
+        show(grid.current, place);
+        grid.current?.setFocusedCell(place.row, columns().ids[place.column] ?? '');
+      },
+    };
+  }, [grid, root, onChange]);
 }

@@ -21,11 +21,6 @@ function StatusLine() {
   );
 }
 
-function Progress() {
-  const progress = usePlanner((state) => state.desk.progress);
-  return <ProgressLine progress={progress} />;
-}
-
 function FileDialog() {
   const failure = usePlanner((state) => state.openFailure);
   return failure ? <OpenFailureDialog failure={failure} onClose={getPlanner().closeOpenFailure} /> : null;
@@ -44,7 +39,7 @@ export default function PlannerPage() {
         <TabBar open={tab} />
         <div className={styles.said}>
           <StatusLine />
-          <Progress />
+          <ProgressLine />
         </div>
         <div role="tabpanel" id={panelElementId(tab)} aria-labelledby={tabElementId(tab)}>
           <Suspense fallback={<p className={styles.waiting}>Opening …</p>}>

@@ -7,6 +7,7 @@ import { parsePlan } from '../../lib/plan/parse-plan.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import type { Result } from '../../lib/result.ts';
 import { planFileWords } from '../../lib/views/plan-file-words.ts';
+import { readLook, type SheetLook, USUAL_LOOK, writeLook } from '../../lib/views/sheet-look.ts';
 import { readWaiting, type Waiting, withDraft } from '../../lib/views/waiting-entries.ts';
 import type { PlannerState } from './planner-state.ts';
 
@@ -46,7 +47,9 @@ export class PlanShelf {
   /** The plan that was open here last; null when there is none that can be read. */
   async start(): Promise<KeptPlan> {
     const kept = await this.#keeper.start();
-    this.#holder.set({ keeping: kept.kind === 'refused' ? 'loose' : 'kept', planId: this.#keeper.openId() });
+    const look = kept.kind === 'found' ? await this.#look(this.#keeper.openId()) : USUAL_LOOK;
+    const keeping = kept.kind === 'refused' ? 'loose' : 'kept';
+    this.#holder.set({ keeping, planId: this.#keeper.openId(), look });
     return kept;
   }
 
@@ -64,7 +67,7 @@ export class PlanShelf {
     const named = await withFreeName(this.#storage, plan);
     await this.#keeper.begin();
     this.#holder.begin(named, said);
-    this.#holder.set({ planId: this.#keeper.openId() });
+    this.#holder.set({ planId: this.#keeper.openId(), look: USUAL_LOOK });
     this.keep();
     return true;
   }
@@ -93,7 +96,9 @@ export class PlanShelf {
       this.#holder.set({ openFailure: { fileName: loaded.value.name, lines: planFileWords(plan.error) } });
       return;
     }
+    const look = await this.#look(id);
     const opened = await this.#keeper.open(id);
+    if (opened.kind === 'found') this.#holder.set({ look });
     if (opened.kind === 'found') this.#begin(plan.value, opened.content, `${plan.value.name} is open.`);
   }
 
@@ -114,6 +119,16 @@ export class PlanShelf {
     if (id === this.#keeper.openId()) return;
     this.#tell(await this.#storage.remove(id), 'The plan is deleted.');
     await this.list();
+  }
+
+  /** Remembers how the open plan is looked at, where the browser keeps anything. */
+  keepLook(look: SheetLook): void {
+    void this.#storage.saveLook(this.#keeper.openId(), writeLook(look));
+  }
+
+  async #look(id: string): Promise<SheetLook> {
+    const kept = await this.#storage.loadLook(id);
+    return kept.ok && kept.value !== null ? readLook(kept.value) : USUAL_LOOK;
   }
 
   #begin(plan: Plan, content: PlanContent, said: string): void {
@@ -144,6 +159,7 @@ export class PlanShelf {
     const others = cards.ok ? cards.value : [];
     const free = copyIdentity(others, { id: '', name }).name;
     this.#holder.set({ planId: this.#keeper.openId() });
+    this.keepLook(this.#holder.state().look);
     this.#holder.rename(
       free,
       `Another tab changed this plan at the same time. Yours goes on as ${free}; both are kept.`,

@@ -3,6 +3,7 @@ import type { PlanCard } from '../../lib/io/plan-storage.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import type { FileFaultLine } from '../../lib/views/plan-file-words.ts';
 import type { SheetHistory } from '../../lib/views/sheet-history.ts';
+import type { SheetLook } from '../../lib/views/sheet-look.ts';
 
 /** What the last gesture did, or what went wrong. */
 export interface Notice {
@@ -34,6 +35,8 @@ export interface PlannerState {
   readonly planId: string;
   /** The plans kept in this browser, latest first; empty until they are asked for. */
   readonly cards: readonly PlanCard[];
+  /** How the sheet of this plan is looked at. */
+  readonly look: SheetLook;
   /** A plan that a link has brought and that waits to be opened. */
   readonly linked: Plan | null;
 }

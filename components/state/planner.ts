@@ -27,6 +27,7 @@ import {
   startSheet,
   undoGesture,
 } from '../../lib/views/sheet-history.ts';
+import { type SheetLook, USUAL_LOOK } from '../../lib/views/sheet-look.ts';
 import {
   type Draft,
   readWaiting,
@@ -58,6 +59,7 @@ function initialState(desk: EngineDesk): PlannerState {
     openFailure: null,
     planId: '',
     cards: [],
+    look: USUAL_LOOK,
     linked: null,
   };
 }
@@ -117,6 +119,11 @@ export class Planner {
     this.say(`Saved as ${name}.${left}`);
   };
 
+  /** Stops the engine; the figures worked out last stay, grey. */
+  readonly stopWork = (): void => this.#desk.stop();
+
+  readonly goOnWorking = (): void => this.#desk.goOn();
+
   readonly closeOpenFailure = (): void => this.#set({ openFailure: null });
 
   /** Opens the plan that a link has brought as one of its own. */
@@ -140,6 +147,13 @@ export class Planner {
     const words = `${plan.name} is open. Undo brings back what was open before.`;
     this.#adopt(replacePlan(this.#state.sheet, plan, `open ${plan.name}`, words), firstLook(plan));
   }
+
+  /** Looks at the sheet in another way; it is remembered, and undo does not touch it. */
+  readonly setLook = (look: SheetLook): void => {
+    if (look === this.#state.look) return;
+    this.#set({ look });
+    this.shelf.keepLook(look);
+  };
 
   /** Told what is being typed into a cell, so that it outlives the page; null when typing ends. */
   readonly typing = (draft: Draft | null): void => {

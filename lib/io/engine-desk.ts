@@ -1,7 +1,8 @@
 import type { Bottleneck, KneeCurve } from '../insight/insight-types.ts';
 import type { ScenarioOutcome, ScenarioResult } from '../model/scenario-result.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
-import { scenarioKey } from '../views/scenario-key.ts';
+import { scenarioChain } from '../plan/scenario-chain.ts';
+import { scenarioKey, sharedKey } from '../views/scenario-key.ts';
 import { type ComputedScenario, NOTHING_COMPUTED } from '../views/scenario-rows.ts';
 import type { Board, Job, JobReport } from './job-board.ts';
 
@@ -28,16 +29,21 @@ export interface DeskSnapshot {
   readonly computed: ReadonlyMap<string, ComputedScenario>;
   readonly knee: KneeAnswer;
   readonly progress: Progress;
+  /** The user has stopped the work; the next edit of the plan, or `goOn`, takes it up again. */
+  readonly isStopped: boolean;
 }
 
 export const EMPTY_SNAPSHOT: DeskSnapshot = {
   computed: new Map(),
   knee: { curve: null, isStale: false },
   progress: { done: 0, all: 0 },
+  isStopped: false,
 };
 
 /** Answers kept, so that undo shows its figures at once. */
-const MOST_ANSWERS = 150;
+const MOST_ANSWERS = 400;
+/** Catalogues whose answers are told apart. */
+const MOST_SHARED = 40;
 /** The knee is looked for up to this many chambers, or two more than the scenario has. */
 const FEWEST_KNEE_CHAMBERS = 8;
 const MOST_KNEE_CHAMBERS = 16;
@@ -57,6 +63,11 @@ function jobKey(kind: Kind, watched: Watched): string {
   return `${kind} ${watched.key}`;
 }
 
+function isSameComputed(a: ComputedScenario, b: ComputedScenario): boolean {
+  const isSameResult = a.outcome === b.outcome && a.lastResult === b.lastResult;
+  return isSameResult && a.bottleneck === b.bottleneck && a.lastBottleneck === b.lastBottleneck;
+}
+
 /** A fault of the engine itself, told as a finding so that the row says it and the others go on. */
 function brokenOutcome({ scenario }: Watched, reason: unknown): ScenarioOutcome {
   const message = reason instanceof Error ? reason.message : String(reason);
@@ -70,8 +81,15 @@ function brokenOutcome({ scenario }: Watched, reason: unknown): ScenarioOutcome 
   return { kind: 'refused', scenarioId: scenario.id, name: scenario.name, findings: [finding] };
 }
 
-function jobOf(kind: Kind, plan: Plan, watched: Watched): Job<DeskEngine> {
+/** What the engine needs of a plan for one scenario: today, and the scenarios on the way to it. The rest would only be copied. */
+function planFor(plan: Plan, scenario: Scenario): Plan {
+  const needed = new Set([...plan.scenarios.slice(0, 1), ...scenarioChain(plan, scenario)]);
+  return { ...plan, scenarios: plan.scenarios.filter((one) => needed.has(one)), batchLog: [] };
+}
+
+function jobOf(kind: Kind, whole: Plan, watched: Watched): Job<DeskEngine> {
   const { scenario } = watched;
+  const plan = planFor(whole, scenario);
   const most = Math.min(MOST_KNEE_CHAMBERS, Math.max(FEWEST_KNEE_CHAMBERS, chambersOf(scenario) + 2));
   const start = (engine: DeskEngine): Promise<unknown> => {
     if (kind === 'result') return engine.evaluateScenario(plan, scenario.id);
@@ -105,6 +123,22 @@ class AnswerBook {
   }
 }
 
+/** Short names for long texts that stand at the head of many keys; the oldest are forgotten. */
+class ShortNames {
+  readonly #names = new Map<string, string>();
+  #made = 0;
+
+  of(text: string): string {
+    const known = this.#names.get(text);
+    if (known !== undefined) return known;
+    const oldest = this.#names.keys().next().value;
+    if (this.#names.size >= MOST_SHARED && oldest !== undefined) this.#names.delete(oldest);
+    this.#made += 1;
+    this.#names.set(text, `#${this.#made}`);
+    return `#${this.#made}`;
+  }
+}
+
 /** Keeps the figures of a plan up to date: only what has changed is worked out, the latest edit wins. */
 export class EngineDesk {
   readonly #answers = new AnswerBook();
@@ -117,6 +151,8 @@ export class EngineDesk {
   #plan: Plan | null = null;
   #currentId = '';
   #snapshot = EMPTY_SNAPSHOT;
+  #isStopped = false;
+  readonly #shared = new ShortNames();
 
   constructor(makeBoard: (report: JobReport) => Board<DeskEngine>) {
     this.#board = makeBoard({
@@ -129,10 +165,24 @@ export class EngineDesk {
   follow(plan: Plan, currentId: string): void {
     if (plan === this.#plan && currentId === this.#currentId) return;
     if (plan !== this.#plan) {
-      this.#watched = plan.scenarios.map((scenario) => ({ scenario, key: scenarioKey(plan, scenario) }));
+      const shared = this.#shared.of(sharedKey(plan));
+      this.#watched = plan.scenarios.map((scenario) => ({ scenario, key: scenarioKey(plan, scenario, shared) }));
+      this.#isStopped = false;
     }
     this.#plan = plan;
     this.#currentId = currentId;
+    this.#refresh();
+  }
+
+  /** Stops all work. What was worked out last stays; the next edit or `goOn` takes the work up again. */
+  stop(): void {
+    this.#isStopped = true;
+    this.#refresh();
+  }
+
+  /** Takes up the work that was stopped. */
+  goOn(): void {
+    this.#isStopped = false;
     this.#refresh();
   }
 
@@ -164,11 +214,12 @@ export class EngineDesk {
       computed: new Map(this.#watched.map((one) => [one.scenario.id, this.#computed(one)])),
       knee: this.#knee(),
       progress: { done: all.length - open.length, all: all.length },
+      isStopped: this.#isStopped && open.length > 0,
     };
     for (const listener of this.#listeners) listener();
     // A bottleneck or a knee is only looked for once the scenario itself can be worked out.
     const ready = open.filter(([kind, one]) => kind === 'result' || this.#answers.isComputed(one));
-    if (plan) this.#board.want(ready.map(([kind, one]) => jobOf(kind, plan, one)));
+    if (plan) this.#board.want(this.#isStopped ? [] : ready.map(([kind, one]) => jobOf(kind, plan, one)));
   }
 
   /** Everything wanted, most urgent first: figures, then bottlenecks, the chosen scenario before the others, then its knee. */
@@ -189,12 +240,10 @@ export class EngineDesk {
     if (outcome?.kind === 'computed') this.#lastResults.set(id, outcome.result);
     const bottleneck = this.#answers.get<Bottleneck | null>('bottleneck', one);
     if (bottleneck) this.#lastBottlenecks.set(id, bottleneck);
-    return {
-      outcome,
-      lastResult: this.#lastResults.get(id) ?? null,
-      bottleneck,
-      lastBottleneck: this.#lastBottlenecks.get(id) ?? null,
-    };
+    const lastResult = this.#lastResults.get(id) ?? null;
+    const next = { outcome, lastResult, bottleneck, lastBottleneck: this.#lastBottlenecks.get(id) ?? null };
+    const was = this.#snapshot.computed.get(id);
+    return was && isSameComputed(was, next) ? was : next;
   }
 
   #knee(): KneeAnswer {

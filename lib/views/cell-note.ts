@@ -11,6 +11,8 @@ export interface CellNote {
   readonly words: string;
   /** What is wrong with the entry and what mends it; empty when nothing is. */
   readonly fault: string;
+  /** What somebody wrote beside the cell; empty for nothing. */
+  readonly note: string;
   /** What else there is to tell of the row. */
   readonly messages: readonly RowMessage[];
 }
@@ -37,6 +39,7 @@ export function cellNote(
     value: fault ? '' : cellValue(row, column),
     words: `${column.meaning}${how}`,
     fault: fault ? `${fault.problem} ${fault.remedy}` : '',
+    note: row.notes[column.id] ?? '',
     messages: fault ? [] : row.messages,
   };
 }

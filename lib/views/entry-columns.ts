@@ -103,6 +103,12 @@ export function shownAs(plan: Plan): ShownAs {
   return { system: plan.site.unitSystem, currency: plan.site.currency };
 }
 
+/** All that the columns hang on: while every one of these is the same, so are the columns. */
+export function columnSources(plan: Plan): readonly unknown[] {
+  const names = JSON.stringify(plan.scenarios.map(({ id, name }) => [id, name]));
+  return [plan.chambers, plan.pumps, plan.hoses, plan.products, plan.crew, plan.site, plan.freezer === null, names];
+}
+
 /** The columns of the set-up, in the order of the sheet; the name comes first. */
 export function entryColumns(plan: Plan): readonly EntryColumn[] {
   const shown = shownAs(plan);

@@ -1,19 +1,11 @@
 import { boundsOf, type CellRange } from './cell-range.ts';
-import type { ScenarioRow } from './scenario-rows.ts';
-import { FLAG_COLUMN_ID } from './sheet-columns.ts';
+import { plainTextAt, type ShownSheet } from './shown-sheet.ts';
 import { writeTabSeparated } from './tab-separated.ts';
 
-/** The text of one cell for other programs: plain figures without marks for thousands. */
-export function plainCellText(row: ScenarioRow, columnId: string): string {
-  if (columnId === FLAG_COLUMN_ID) return row.flag ? `${row.flag.title}: ${row.flag.figure}` : '';
-  return (row.entries[columnId] ?? row.outputs[columnId])?.plainText ?? '';
-}
-
-/** A range of the sheet as clipboard text. @param columnIds columns from left to right as shown */
-export function rangeText(rows: readonly ScenarioRow[], columnIds: readonly string[], range: CellRange): string {
+/** The cells of a range as clipboard text that other spreadsheets read. */
+export function rangeText(sheet: ShownSheet, range: CellRange): string {
   const { top, left, bottom, right } = boundsOf(range);
-  const columns = columnIds.slice(left, right + 1);
-  return writeTabSeparated(
-    rows.slice(top, bottom + 1).map((row) => columns.map((columnId) => plainCellText(row, columnId))),
-  );
+  const rows = Array.from({ length: bottom - top + 1 }, (_, at) => top + at);
+  const columns = Array.from({ length: right - left + 1 }, (_, at) => left + at);
+  return writeTabSeparated(rows.map((row) => columns.map((column) => plainTextAt(sheet, { row, column }))));
 }

@@ -77,8 +77,19 @@ export function moveScenariosTo(plan: Plan, ids: readonly string[], position: nu
   return { command: { kind: 'moveScenarios', ids, position: target }, said, goTo: first.id };
 }
 
-/** Moves neighbouring scenarios one row up or down; null where there is no row to go to. */
-export function moveScenariosBy(plan: Plan, ids: readonly string[], by: 1 | -1): RowGesture | null {
-  const place = plan.scenarios.findIndex((scenario) => ids.includes(scenario.id));
-  return place < 0 || place + by < 0 ? null : moveScenariosTo(plan, ids, place + by);
+/**
+ * Moves scenarios past the next one that is on screen; null where there is none. @param shownIds ids of the scenarios on
+ * screen in the order of the plan, all of them unless some are filtered away
+ */
+export function moveScenariosBy(
+  plan: Plan,
+  ids: readonly string[],
+  by: 1 | -1,
+  shownIds: readonly string[] = plan.scenarios.map((scenario) => scenario.id),
+): RowGesture | null {
+  const places = ids.map((id) => shownIds.indexOf(id));
+  const neighbour = shownIds[by < 0 ? Math.min(...places) - 1 : Math.max(...places) + 1];
+  const others = plan.scenarios.filter((scenario) => !ids.includes(scenario.id));
+  const position = others.findIndex((scenario) => scenario.id === neighbour);
+  return position < 0 ? null : moveScenariosTo(plan, ids, by < 0 ? position : position + 1);
 }

@@ -5,6 +5,7 @@ import type { Scenario } from '../plan/plan-types.ts';
 import { type BottleneckFlag, bottleneckFlag } from './bottleneck-flag.ts';
 import type { EntryColumn } from './entry-column.ts';
 import { quantityText, type ShownAs, shownValue } from './format-quantity.ts';
+import { keepSame } from './keep-same.ts';
 import { rejectedAt, type SheetState } from './sheet-state.ts';
 
 /** What the engine has said of one scenario so far. */
@@ -25,8 +26,11 @@ export const NOTHING_COMPUTED: ComputedScenario = {
   lastBottleneck: null,
 };
 
-/** `fresh`: figures are of the row as it stands; `working`: being worked out; `held`: an entry or a finding holds it up. */
-export type RowState = 'fresh' | 'working' | 'held';
+/**
+ * `fresh`: figures are of the row as it stands; `working`: being worked out; `stopped`: not worked out, as the user has stopped
+ * it; `held`: an entry or a finding holds it up.
+ */
+export type RowState = 'fresh' | 'working' | 'stopped' | 'held';
 
 /** Something to tell about a row; an error holds the row up, a warning does not. */
 export interface RowMessage {
@@ -61,6 +65,8 @@ export interface ScenarioRow {
   readonly flag: BottleneckFlag | null;
   readonly isFlagFresh: boolean;
   readonly messages: readonly RowMessage[];
+  /** What somebody wrote beside cells, by the id of the column. */
+  readonly notes: Readonly<Record<string, string>>;
 }
 
 export interface RowSources {
@@ -69,6 +75,8 @@ export interface RowSources {
   readonly outputs: readonly OutputField[];
   readonly shown: ShownAs;
   readonly computed: (scenarioId: string) => ComputedScenario;
+  /** The user has stopped the work. */
+  readonly isStopped?: boolean;
 }
 
 function entryCell(sources: RowSources, scenario: Scenario, column: EntryColumn): EntryCell {
@@ -101,9 +109,10 @@ function findingsOf(computed: ComputedScenario): RowMessage[] {
   return findings.map(({ severity, problem, remedy }) => ({ severity, problem, remedy }));
 }
 
-function stateOf(faults: readonly RowMessage[], computed: ComputedScenario): RowState {
-  if (faults.length > 0 || computed.outcome?.kind === 'refused') return 'held';
-  return computed.outcome === null ? 'working' : 'fresh';
+function stateOf(faults: readonly RowMessage[], { outcome }: ComputedScenario, isStopped: boolean): RowState {
+  if (faults.length > 0 || outcome?.kind === 'refused') return 'held';
+  if (outcome) return 'fresh';
+  return isStopped ? 'stopped' : 'working';
 }
 
 function flagOf(computed: ComputedScenario): BottleneckFlag | null {
@@ -115,7 +124,7 @@ function flagOf(computed: ComputedScenario): BottleneckFlag | null {
 function rowOf(sources: RowSources, scenario: Scenario, place: number): ScenarioRow {
   const computed = sources.computed(scenario.id);
   const faults = faultsOf(sources.state, scenario, sources.columns);
-  const state = stateOf(faults, computed);
+  const state = stateOf(faults, computed, sources.isStopped === true);
   const cells = sources.columns.map((column) => [column.id, entryCell(sources, scenario, column)] as const);
   const figures = sources.outputs.map(
     (output) => [output.id, outputCell(output, computed.lastResult, sources.shown)] as const,
@@ -131,10 +140,44 @@ function rowOf(sources: RowSources, scenario: Scenario, place: number): Scenario
     flag: flagOf(computed),
     isFlagFresh: state === 'fresh' && computed.bottleneck !== undefined,
     messages: [...faults, ...findingsOf(computed)],
+    notes: scenario.notes,
   };
 }
 
 /** The rows of the sheet, in the order of the plan; the first is today. */
 export function scenarioRows(sources: RowSources): readonly ScenarioRow[] {
   return sources.state.plan.scenarios.map((scenario, place) => rowOf(sources, scenario, place));
+}
+
+/** Rows with all that each was made of. */
+export interface RowBook {
+  readonly rows: readonly ScenarioRow[];
+  readonly made: ReadonlyMap<string, { readonly of: readonly unknown[]; readonly row: ScenarioRow }>;
+}
+
+export const EMPTY_BOOK: RowBook = { rows: [], made: new Map() };
+
+/** All that a row hangs on: while every one of these is the same, so is the row. */
+function ingredients(sources: RowSources, scenario: Scenario, place: number): readonly unknown[] {
+  const { state, columns, outputs, shown, computed, isStopped } = sources;
+  const { outcome, lastResult, bottleneck, lastBottleneck } = computed(scenario.id);
+  const rejected = state.rejected.filter((entry) => entry.scenarioId === scenario.id);
+  const figures = [outcome, lastResult, bottleneck, lastBottleneck, isStopped === true && !outcome];
+  return [scenario, place, columns, outputs, shown.system, shown.currency, ...figures, ...rejected];
+}
+
+/** The rows as `scenarioRows` makes them; a row of which nothing has changed since the book before is the same object. */
+export function nextRows(before: RowBook, sources: RowSources): RowBook {
+  const made = sources.state.plan.scenarios.map((scenario, place) => {
+    const of = ingredients(sources, scenario, place);
+    const was = before.made.get(scenario.id);
+    const isSame = was?.of.length === of.length && of.every((part, at) => part === was.of[at]);
+    return was && isSame ? was : { of, row: rowOf(sources, scenario, place) };
+  });
+  const rows = keepSame(
+    before.rows,
+    made.map(({ row }) => row),
+    (a, b) => a === b,
+  );
+  return { rows, made: new Map(made.map((one) => [one.row.id, one])) };
 }

@@ -1,17 +1,10 @@
 import type { CellEntry, CellName } from './apply-entries.ts';
-import { boundsOf, type CellRange, placesIn, type SheetSize } from './cell-range.ts';
+import { type CellPlace, type CellRange, placesIn } from './cell-range.ts';
+import { drawnFill, type FillTarget } from './fill-drag.ts';
 import { countOf } from './format-number.ts';
-import { plainCellText } from './range-text.ts';
-import type { ScenarioRow } from './scenario-rows.ts';
+import { cellAt, plainTextAt, type ShownSheet, scenariosIn, sheetSize } from './shown-sheet.ts';
 import { fillTargets, spreadBlock } from './spread-block.ts';
 import { parseTabSeparated } from './tab-separated.ts';
-
-/** The sheet as it is shown: rows from top to bottom, columns from left to right, and which of them take entries. */
-export interface ShownSheet {
-  readonly rows: readonly ScenarioRow[];
-  readonly columnIds: readonly string[];
-  readonly entryIds: ReadonlySet<string>;
-}
 
 export interface BlockEntries {
   readonly entries: readonly CellEntry[];
@@ -19,15 +12,10 @@ export interface BlockEntries {
   readonly leftOut: string;
 }
 
-function sizeOf(sheet: ShownSheet): SheetSize {
-  return { rows: sheet.rows.length, columns: sheet.columnIds.length };
-}
-
-function entryAt(sheet: ShownSheet, row: number, column: number, text: string): CellEntry | null {
-  const scenarioId = sheet.rows[row]?.id;
-  const columnId = sheet.columnIds[column];
-  if (scenarioId === undefined || columnId === undefined || !sheet.entryIds.has(columnId)) return null;
-  return { scenarioId, columnId, text };
+function entryAt(sheet: ShownSheet, place: CellPlace, text: string): CellEntry | null {
+  const cell = cellAt(sheet, place);
+  if (!cell || !sheet.entryIds.has(cell.columnId)) return null;
+  return { scenarioId: cell.row.id, columnId: cell.columnId, text };
 }
 
 function isEntry(entry: CellEntry | null): entry is CellEntry {
@@ -44,32 +32,35 @@ function leftOutWords(computed: number, clipped: number): string {
 
 /** The entries that a pasted block means, from the top left of the range on. */
 export function pasteEntries(text: string, range: CellRange, sheet: ShownSheet): BlockEntries {
-  const { cells, clipped } = spreadBlock(parseTabSeparated(text), range, sizeOf(sheet));
-  const entries = cells.map((cell) => entryAt(sheet, cell.row, cell.column, cell.text)).filter(isEntry);
+  const { cells, clipped } = spreadBlock(parseTabSeparated(text), range, sheetSize(sheet));
+  const entries = cells.map((cell) => entryAt(sheet, cell, cell.text)).filter(isEntry);
   return { entries, leftOut: leftOutWords(cells.length - entries.length, clipped) };
 }
 
-/** The entries that repeat the first row (or column) of a range over the rest of it. */
-export function fillEntries(range: CellRange, way: 'down' | 'right', sheet: ShownSheet): readonly CellEntry[] {
-  return fillTargets(range, way)
-    .map(({ from, to }) => {
-      const row = sheet.rows[from.row];
-      const columnId = sheet.columnIds[from.column];
-      if (!row || columnId === undefined) return null;
-      return entryAt(sheet, to.row, to.column, plainCellText(row, columnId));
-    })
+function filled(targets: readonly FillTarget[], sheet: ShownSheet): readonly CellEntry[] {
+  return targets
+    .map(({ from, to }) => (cellAt(sheet, from) ? entryAt(sheet, to, plainTextAt(sheet, from)) : null))
     .filter(isEntry);
+}
+
+/** The entries that repeat the first row (or column) of a range over the rest of it, or the one before it over the range. */
+export function fillEntries(range: CellRange, way: 'down' | 'right', sheet: ShownSheet): readonly CellEntry[] {
+  return filled(fillTargets(range, way), sheet);
+}
+
+/** The entries that repeat a range over the cells it is drawn out to. */
+export function drawnEntries(range: CellRange, mouse: CellPlace, sheet: ShownSheet): readonly CellEntry[] {
+  return filled(drawnFill(range, mouse), sheet);
 }
 
 /** The cells of a range that take entries. */
 export function entryCellsIn(range: CellRange, sheet: ShownSheet): readonly CellName[] {
   return placesIn(range)
-    .map((place) => entryAt(sheet, place.row, place.column, ''))
+    .map((place) => entryAt(sheet, place, ''))
     .filter(isEntry);
 }
 
-/** The scenarios that a range runs across. */
-export function scenariosAcross(range: CellRange, rows: readonly ScenarioRow[]): readonly string[] {
-  const { top, bottom } = boundsOf(range);
-  return rows.slice(top, bottom + 1).map((row) => row.id);
+/** The scenarios that a range runs across, in the order shown. */
+export function scenariosAcross(range: CellRange, sheet: ShownSheet): readonly string[] {
+  return scenariosIn(sheet, placesIn(range));
 }

@@ -1,4 +1,13 @@
-import { boundsOf, type CellPlace, type CellRange, rangeSize, type SheetSize } from './cell-range.ts';
+import {
+  boundsOf,
+  type CellPlace,
+  type CellRange,
+  isSamePlace,
+  placesIn,
+  rangeSize,
+  type SheetSize,
+} from './cell-range.ts';
+import type { FillTarget } from './fill-drag.ts';
 
 /** A text meant for a cell. */
 export interface CellText extends CellPlace {
@@ -37,15 +46,21 @@ export function spreadBlock(block: readonly (readonly string[])[], range: CellRa
   return { cells, clipped: all.length - cells.length };
 }
 
-/** Cells to fill from the first row of a range downward, or from its first column to the right. */
-export function fillTargets(range: CellRange, way: 'down' | 'right'): { from: CellPlace; to: CellPlace }[] {
+/**
+ * Cells to fill from the first row of a range downward, or from its first column to the right. A range of a single row (or
+ * column) is filled from the one before it.
+ */
+export function fillTargets(range: CellRange, way: 'down' | 'right'): readonly FillTarget[] {
   const { top, left, bottom, right } = boundsOf(range);
-  const targets: { from: CellPlace; to: CellPlace }[] = [];
-  for (let row = way === 'down' ? top + 1 : top; row <= bottom; row += 1) {
-    for (let column = way === 'right' ? left + 1 : left; column <= right; column += 1) {
-      const from = way === 'down' ? { row: top, column } : { row, column: left };
-      targets.push({ from, to: { row, column } });
-    }
-  }
-  return targets;
+  const from = {
+    row: way === 'down' && top === bottom ? top - 1 : top,
+    column: way === 'right' && left === right ? left - 1 : left,
+  };
+  if (from.row < 0 || from.column < 0) return [];
+  return placesIn({ anchor: from, head: { row: bottom, column: right } })
+    .map((to) => ({
+      to,
+      from: way === 'down' ? { row: from.row, column: to.column } : { row: to.row, column: from.column },
+    }))
+    .filter((target) => !isSamePlace(target.from, target.to));
 }

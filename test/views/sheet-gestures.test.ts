@@ -3,12 +3,13 @@ import { OUTPUTS } from '../../lib/model/outputs.ts';
 import { rangeText } from '../../lib/views/range-text.ts';
 import { scenarioRows } from '../../lib/views/scenario-rows.ts';
 import {
+  drawnEntries,
   entryCellsIn,
   fillEntries,
   pasteEntries,
-  type ShownSheet,
   scenariosAcross,
 } from '../../lib/views/sheet-gestures.ts';
+import { cellAt, headingId, type ShownSheet, sheetSize } from '../../lib/views/shown-sheet.ts';
 import { SAMPLE_BOTTLENECK, sampleResult } from './sample-result.ts';
 import { DEMO_COLUMNS, DEMO_STATE } from './sheet-of-demo.ts';
 
@@ -29,6 +30,8 @@ const SHEET: ShownSheet = {
   rows: ROWS,
   columnIds: ['name', 'chambers:mid', 'pumpArrangement', 'capital', 'bottleneck'],
   entryIds: new Set(DEMO_COLUMNS.map((column) => column.id)),
+  isSideways: false,
+  labels: new Map(),
 };
 
 function range(top: number, left: number, bottom: number, right: number) {
@@ -70,17 +73,17 @@ describe('fillEntries', () => {
 describe('ranges', () => {
   it('know their entry cells and their scenarios', () => {
     expect(entryCellsIn(range(1, 2, 1, 4), SHEET)).toMatchObject([{ columnId: 'pumpArrangement' }]);
-    expect(scenariosAcross(range(3, 0, 2, 4), ROWS)).toEqual(['four-shared', 'six-shared']);
+    expect(scenariosAcross(range(3, 0, 2, 4), SHEET)).toEqual(['four-shared', 'six-shared']);
   });
 
   it('become text that other programs read: plain figures, words of the flag', () => {
-    expect(rangeText(ROWS, SHEET.columnIds, range(1, 0, 1, 4))).toBe(
+    expect(rangeText(SHEET, range(1, 0, 1, 4))).toBe(
       'Three on one pump\t3\tone shared\t100\tPeople: +13 % with a quarter more',
     );
   });
 
   it('paste back what they copy', () => {
-    const text = rangeText(ROWS, SHEET.columnIds, range(1, 0, 2, 2));
+    const text = rangeText(SHEET, range(1, 0, 2, 2));
     expect(pasteEntries(text, range(1, 0, 1, 0), SHEET).entries.map((entry) => entry.text)).toEqual([
       'Three on one pump',
       '3',
@@ -88,6 +91,61 @@ describe('ranges', () => {
       'Four on one pump',
       '4',
       'one shared',
+    ]);
+  });
+});
+
+describe('the sheet sideways', () => {
+  const sideways: ShownSheet = {
+    ...SHEET,
+    columnIds: ['name', headingId('setUp'), 'chambers:mid', 'pumpArrangement', 'capital'],
+    isSideways: true,
+    labels: new Map([
+      ['name', 'Scenario'],
+      [headingId('setUp'), 'Set-up'],
+      ['chambers:mid', 'Chambers'],
+    ]),
+  };
+
+  it('has a line for each column and a column for each scenario, beside the labels', () => {
+    expect(sheetSize(sideways)).toEqual({ rows: 5, columns: 7 });
+    expect(cellAt(sideways, { row: 2, column: 2 })).toEqual({ row: ROWS[1], columnId: 'chambers:mid' });
+    expect(cellAt(sideways, { row: 2, column: 0 })).toBeNull();
+    expect(cellAt(sideways, { row: 1, column: 2 })).toBeNull();
+    expect(cellAt(sideways, { row: 5, column: 1 })).toBeNull();
+  });
+
+  it('copies labels with the figures', () => {
+    expect(rangeText(sideways, range(0, 0, 2, 2))).toBe(
+      'Scenario\tToday\tThree on one pump\nSet-up\t\t\nChambers\t2\t3',
+    );
+  });
+
+  it('takes a pasted block as it stands on screen', () => {
+    const { entries, leftOut } = pasteEntries('4\t5\nown\town\n1\t2', range(2, 2, 2, 2), sideways);
+    expect(entries.map(({ scenarioId, columnId, text }) => `${scenarioId} ${columnId} ${text}`)).toEqual([
+      'three-shared chambers:mid 4',
+      'four-shared chambers:mid 5',
+      'three-shared pumpArrangement own',
+      'four-shared pumpArrangement own',
+    ]);
+    expect(leftOut).toBe(' 2 cells fell on computed columns.');
+  });
+
+  it('fills from scenario to scenario, but never from a label', () => {
+    expect(fillEntries(range(2, 1, 2, 3), 'right', sideways).map((entry) => entry.text)).toEqual(['2', '2']);
+    expect(fillEntries(range(2, 1, 2, 1), 'right', sideways)).toEqual([]);
+    expect(scenariosAcross(range(0, 0, 3, 2), sideways)).toEqual(['today', 'three-shared']);
+  });
+});
+
+describe('drawnEntries', () => {
+  it('repeats the drawn cells over those they are drawn out to', () => {
+    const entries = drawnEntries(range(1, 1, 2, 1), { row: 5, column: 1 }, SHEET);
+    expect(entries.map(({ scenarioId, text }) => `${scenarioId} ${text}`)).toEqual([
+      'six-shared 3',
+      'six-groups 4',
+      'four-candy 3',
     ]);
   });
 });

@@ -144,6 +144,15 @@ describe('row gestures', () => {
     expect(moveScenariosBy(DEMO_PLAN, ['six-groups', 'four-candy'], 1)).toBeNull();
   });
 
+  it('move a row past the next one on screen, over those that are filtered away', () => {
+    const shown = ['today', 'three-shared', 'four-candy'];
+    const down = moveScenariosBy(DEMO_PLAN, ['three-shared'], 1, shown);
+    expect(down && names(done(down).sheet).at(-1)).toBe('Three on one pump');
+    const up = moveScenariosBy(DEMO_PLAN, ['four-candy'], -1, shown);
+    expect(up && names(done(up).sheet)[1]).toBe('Four, mostly candy');
+    expect(moveScenariosBy(DEMO_PLAN, ['four-candy'], 1, shown)).toBeNull();
+  });
+
   it('drop a row where it is without a step', () => {
     expect(moveScenariosTo(DEMO_PLAN, ['four-shared'], 2)).toBeNull();
     expect(moveScenariosTo(DEMO_PLAN, ['four-shared'], 4)?.said).toBe('Four on one pump moved down.');

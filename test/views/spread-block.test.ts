@@ -67,7 +67,11 @@ describe('fillTargets', () => {
     ]);
   });
 
-  it('has nothing to do in a single cell', () => {
+  it('fills a single row or column from the one before it, where there is one', () => {
+    const single = singleCell({ row: 3, column: 2 });
+    expect(fillTargets(single, 'down')).toEqual([{ from: { row: 2, column: 2 }, to: { row: 3, column: 2 } }]);
+    expect(fillTargets(single, 'right')).toEqual([{ from: { row: 3, column: 1 }, to: { row: 3, column: 2 } }]);
     expect(fillTargets(singleCell({ row: 0, column: 0 }), 'down')).toEqual([]);
+    expect(fillTargets(singleCell({ row: 0, column: 0 }), 'right')).toEqual([]);
   });
 });
