@@ -183,7 +183,7 @@ export const discountedPaybackWorking = ofReturn((context, found) =>
 );
 
 /** What is left at the horizon beyond today's, by part. */
-function leftTerm(context: WorkContext, found: ScenarioReturn): Term {
+function leftTerm(found: ScenarioReturn): Term {
   const part = (label: string, symbol: string, value: number, what: string, inputs: readonly string[]) =>
     bookedTerm({ label, symbol, value, dimension: 'money' }, { what, inputs });
   const { equipment, workingCapital, taxWithoutLoans } = found.left;
@@ -221,7 +221,7 @@ function withLeft(flows: readonly number[], left: number): number[] {
 }
 
 function wholeFlows(context: WorkContext, found: ScenarioReturn): Term[] {
-  return [leftTerm(context, found), ...flowTerms(context, found, found.incremental.length - 1)];
+  return [leftTerm(found), ...flowTerms(context, found, found.incremental.length - 1)];
 }
 
 function presentWorking(context: WorkContext, found: ScenarioReturn): Working {
