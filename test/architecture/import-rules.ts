@@ -59,6 +59,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   comlink: ['lib/io'],
   yalps: ['lib/numeric'],
   idb: ['lib/io'],
+  hucre: ['lib/io'],
   'ml-levenberg-marquardt': ['lib/numeric'],
   papaparse: ['lib/plan'],
   node: ['lib/headless'],
