@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ScenarioResult, Statements } from '../../../lib/model/scenario-result.ts';
 import { checkPlan } from '../../../lib/plan/check-plan.ts';
+import type { Plan } from '../../../lib/plan/plan-types.ts';
 import type { WorkbookFile } from '../../../lib/views/workbook/workbook-types.ts';
 import { anyPlan } from '../../model/any-money-plan.ts';
 import { fakeSimulation } from '../../model/fake-plant.ts';
@@ -107,6 +108,12 @@ function loanFaults(book: WorkbookFile, { finance }: ScenarioResult): string[] {
   return isNear(far, owed, ADDED_UP) ? [] : [`loans owed are off by ${far} cents`];
 }
 
+/** The last two purchases in order, so that one may come after the other, and within the first year of the plan. */
+function inOrder(plan: Plan): Plan {
+  const months = plan.scenarios.map((_, k) => 4 * k);
+  return { ...plan, scenarios: plan.scenarios.map((one, k) => ({ ...one, purchaseMonth: months[k] ?? 0 })) };
+}
+
 describe('the lender’s workbook of any plan', () => {
   const simulate = fakeSimulation();
   const seen = { worked: 0, stages: 0, tables: 0, kept: 0 };
@@ -114,7 +121,7 @@ describe('the lender’s workbook of any plan', () => {
   it('comes to the figures of the engine, line by line and month by month', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 2 ** 31 }), (seed) => {
-        const checked = checkPlan(anyPlan(seed));
+        const checked = checkPlan(inOrder(anyPlan(seed)));
         if (!checked.ok) return;
         const { scenarios, financing, products } = checked.value;
         const { id } = scenarios.at(-1) ?? { id: '' };
@@ -132,7 +139,7 @@ describe('the lender’s workbook of any plan', () => {
         ]).toEqual([]);
         expect(rowOf(book, 'Checks', 'All together').get(1)).toBe('all in order');
       }),
-      { seed: 8, numRuns: 14, endOnFailure: true },
+      { seed: 8, numRuns: 12, endOnFailure: true },
     );
   });
 
