@@ -1,6 +1,8 @@
 import { baseValues } from '../inputs/base-values.ts';
 import type { KneeMap } from '../insight/insight-types.ts';
 import { KNEE_MAP_SPEEDS, kneeMap } from '../insight/knee-map.ts';
+import { type Dial, dialsFor } from '../insight/turning/dials.ts';
+import type { TurningPoint } from '../insight/turning/turning-point.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import type { DrawMeasure } from '../risk/draw-measure.ts';
@@ -19,6 +21,7 @@ export interface StudyEngine {
   readonly kneeMapOutput: (plan: Plan, scenarioId: string, factor: number, chambers: number) => Promise<number | null>;
   readonly pumpSide: (plan: Plan, scenarioId: string, choice: PumpChoice) => Promise<PumpSide>;
   readonly scenarioRisk: (plan: Plan, scenarioId: string) => Promise<ScenarioRisk | null>;
+  readonly turningPoint: (plan: Plan, scenarioId: string, dial: Dial) => Promise<TurningPoint>;
 }
 
 /** Many draws of the uncertain inputs. */
@@ -50,6 +53,13 @@ export interface StressAnswer {
   readonly dscrLine: number;
 }
 
+/** What must be true for a scenario to be worth its money and to satisfy the lender. */
+export interface TurningAnswer {
+  readonly points: readonly TurningPoint[];
+  /** The lender's line of the plan [–]. */
+  readonly dscrLine: number;
+}
+
 /** Answers by kind of study. */
 export interface StudyAnswers {
   readonly spread: SpreadAnswer;
@@ -57,6 +67,7 @@ export interface StudyAnswers {
   readonly kneeMap: KneeMap;
   readonly pumpSides: PumpSidesAnswer;
   readonly stress: StressAnswer;
+  readonly turning: TurningAnswer;
 }
 
 export type StudyKind = keyof StudyAnswers;
@@ -175,5 +186,25 @@ export function stressStudy(plan: Plan, scenarioId: string): Study<'stress'> {
       risk: risk as ScenarioRisk | null,
       dscrLine: baseValues('financing', plan.financing).dscrLine,
     }),
+  };
+}
+
+/** How much more work a dial is whose weeks have to be run anew. */
+const SLOW_DIAL = 8;
+
+/** How far each input may go, one dial after the other. */
+export function turningStudy(plan: Plan, scenarioId: string): Study<'turning'> {
+  const dials = dialsFor(plan, scenarioId);
+  return {
+    kind: 'turning',
+    key: keyOf(plan, scenarioId),
+    parts: dials.map((dial) => ({
+      size: dial.isSlow ? SLOW_DIAL : 1,
+      start: (engine) => engine.turningPoint(plan, scenarioId, dial),
+    })),
+    gather: (answers) => {
+      const { dscrLine } = baseValues('financing', plan.financing);
+      return { points: answers as TurningPoint[], dscrLine };
+    },
   };
 }

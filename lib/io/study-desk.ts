@@ -21,6 +21,7 @@ const NO_STUDIES: States = {
   kneeMap: UNTOUCHED as StudyState<'kneeMap'>,
   pumpSides: UNTOUCHED as StudyState<'pumpSides'>,
   stress: UNTOUCHED as StudyState<'stress'>,
+  turning: UNTOUCHED as StudyState<'turning'>,
 };
 
 /** Long pieces of work that the page has asked for, done one after the other; one of a kind at a time. */

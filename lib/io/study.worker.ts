@@ -1,6 +1,8 @@
 /// <reference lib="webworker" />
 import { expose } from 'comlink';
 import { kneeMapOutput } from '../insight/knee-map-output.ts';
+import type { Dial } from '../insight/turning/dials.ts';
+import { type TurningPoint, turningPoint } from '../insight/turning/turning-point.ts';
 import { evaluateScenario, todayWeek } from '../model/evaluate-scenario.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import { type DrawOutcome, type DrawRequest, evaluateDraws } from '../risk/evaluate-draws.ts';
@@ -23,6 +25,8 @@ const api = {
   kneeMapOutput,
   pumpSide,
   scenarioRisk: risk,
+  turningPoint: (plan: Plan, scenarioId: string, dial: Dial): TurningPoint =>
+    turningPoint(plan, scenarioId, dial, memory.simulate),
 };
 
 export type StudyApi = typeof api;

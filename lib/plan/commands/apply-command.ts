@@ -2,7 +2,7 @@ import { fail, succeed } from '../../result.ts';
 import { checkPlan } from '../check-plan.ts';
 import type { Plan } from '../plan-types.ts';
 import { addItem, removeItem } from './change-catalogue.ts';
-import { addScenario, moveScenarios, removeScenarios, setScenarioFields } from './change-scenarios.ts';
+import { addScenario, insertScenario, moveScenarios, removeScenarios, setScenarioFields } from './change-scenarios.ts';
 import { changeQuantities, changeValues } from './change-values.ts';
 import type { Command } from './command.ts';
 import type { PlanChange } from './plan-change.ts';
@@ -17,6 +17,8 @@ function changed(plan: Plan, command: Command): PlanChange {
       return changeValues(plan, command.changes);
     case 'addScenario':
       return addScenario(plan, command);
+    case 'insertScenario':
+      return insertScenario(plan, command.scenario, command.position);
     case 'removeScenarios':
       return removeScenarios(plan, command.ids);
     case 'moveScenarios':

@@ -43,6 +43,11 @@ export function addScenario(plan: Plan, { from, id, name, position }: NewScenari
   return withScenarios(plan, plan.scenarios.toSpliced(position ?? place + 1, 0, { ...original, id, name }));
 }
 
+/** The plan with a scenario made elsewhere, at a position of the list or at its end; position 0 is today's and stays. */
+export function insertScenario(plan: Plan, scenario: Scenario, position = plan.scenarios.length): PlanChange {
+  return withScenarios(plan, plan.scenarios.toSpliced(Math.max(1, position), 0, scenario));
+}
+
 /** The plan without some scenarios. The first is the shop as it is, which the others are judged against, and stays. */
 export function removeScenarios(plan: Plan, ids: readonly string[]): PlanChange {
   const missing = ids.find((id) => positionOf(plan, id) < 0);

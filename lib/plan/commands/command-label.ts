@@ -14,6 +14,8 @@ export function commandLabel(command: Command): string {
       return `change ${counted(command.changes.length, 'cell')}`;
     case 'addScenario':
       return `add ${command.name}`;
+    case 'insertScenario':
+      return `add ${command.scenario.name}`;
     case 'removeScenarios':
       return `remove ${counted(command.ids.length, 'scenario')}`;
     case 'moveScenarios':

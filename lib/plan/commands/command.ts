@@ -34,6 +34,8 @@ export type Command =
       readonly name: string;
       readonly position?: number;
     }
+  /** A scenario made elsewhere, under an id that no other has, at `position` in the list or else at its end. */
+  | { readonly kind: 'insertScenario'; readonly scenario: Scenario; readonly position?: number }
   | { readonly kind: 'removeScenarios'; readonly ids: readonly string[] }
   /** In the order they have, to `position` in the list, counted from 0 after they are taken out; position 0 is today. */
   | { readonly kind: 'moveScenarios'; readonly ids: readonly string[]; readonly position: number }

@@ -5,7 +5,7 @@ import { commandLabel } from '../../../lib/plan/commands/command-label.ts';
 import { perform } from '../../../lib/plan/commands/perform.ts';
 import { DEMO_PLAN } from '../../../lib/plan/demo-plan.ts';
 import { startHistory, undo } from '../../../lib/plan/history.ts';
-import type { LogEntry, Plan } from '../../../lib/plan/plan-types.ts';
+import type { LogEntry, Plan, Scenario } from '../../../lib/plan/plan-types.ts';
 import type { Finding } from '../../../lib/result.ts';
 
 function applied(command: Command, plan: Plan = DEMO_PLAN): Plan {
@@ -100,6 +100,16 @@ describe('commands on scenarios', () => {
   it('copy a scenario to a place of its own', () => {
     const plan = applied({ kind: 'addScenario', from: 'today', id: 'new', name: 'Another', position: 4 });
     expect(ids(plan).indexOf('new')).toBe(4);
+  });
+
+  it('take in a scenario made elsewhere, at the end or at a place, but never as today', () => {
+    const scenario = { ...(DEMO_PLAN.scenarios[2] as Scenario), id: 'found', name: 'Found' };
+    const plan = applied({ kind: 'insertScenario', scenario });
+    expect(plan.scenarios.at(-1)).toBe(scenario);
+    expect(plan.scenarios.slice(0, -1)).toEqual(DEMO_PLAN.scenarios);
+    expect(ids(applied({ kind: 'insertScenario', scenario, position: 0 })).indexOf('found')).toBe(1);
+    expect(refused({ kind: 'insertScenario', scenario: { ...scenario, id: 'today' } })).toHaveLength(1);
+    expect(refused({ kind: 'insertScenario', scenario: { ...scenario, pump: 'gone' } })).toHaveLength(1);
   });
 
   it('rename, but not to nothing', () => {
@@ -267,6 +277,7 @@ describe('perform', () => {
   it.each<[Command, string]>([
     [{ kind: 'setQuantities', changes: [{ path: 'a', quantity: null }] }, 'change cell'],
     [{ kind: 'addScenario', from: 'a', id: 'b', name: 'Bigger' }, 'add Bigger'],
+    [{ kind: 'insertScenario', scenario: DEMO_PLAN.scenarios[1] as Scenario }, 'add Three on one pump'],
     [{ kind: 'removeScenarios', ids: ['a', 'b'] }, 'remove 2 scenarios'],
     [{ kind: 'moveScenarios', ids: ['a'], position: 1 }, 'move scenario'],
     [{ kind: 'renameScenario', id: 'a', name: 'B' }, 'rename to B'],
