@@ -1,5 +1,4 @@
-import { existsSync } from 'node:fs';
-import { run } from './run.mjs';
+import { ensureProgram, findProgram } from './program.mjs';
 
 /** Where a Chromium or a browser built on it is found, the wished one first. */
 const PLACES = [
@@ -13,18 +12,15 @@ const PLACES = [
 
 /** Path of a browser for the browser tests, or undefined when none is installed. */
 export function findChromium(places = PLACES) {
-  return places.find((place) => place && existsSync(place));
+  return findProgram(places);
 }
 
 /** Installs Chromium with the system's package manager when there is none; resolves to its path, if it is there then. */
-export async function ensureChromium() {
-  if (findChromium()) return findChromium();
-  console.log('No Chromium found; installing it…');
-  const env = { DEBIAN_FRONTEND: 'noninteractive' };
-  const updated = await run('apt-get', ['update'], env);
-  if (updated === 0) await run('apt-get', ['install', '-y', '--no-install-recommends', 'chromium'], env);
-  if (!findChromium()) {
-    console.error('The browser tests need Chromium: install it, or set CHROMIUM_PATH to the program.');
-  }
-  return findChromium();
+export function ensureChromium() {
+  return ensureProgram({
+    places: PLACES,
+    packageName: 'chromium',
+    label: 'Chromium',
+    missing: 'The browser tests need Chromium: install it, or set CHROMIUM_PATH to the program.',
+  });
 }

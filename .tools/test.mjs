@@ -6,6 +6,8 @@ import { join } from 'node:path';
 import { build } from './build.mjs';
 import { ensureChromium } from './chromium.mjs';
 import { installPackages } from './install.mjs';
+import { ensureOffice } from './office.mjs';
+import { ensurePdfReader } from './poppler.mjs';
 import { runTool } from './run.mjs';
 import { add, NOTHING, tallyCode, tallyPlaywright, tallyVitest } from './tally.mjs';
 
@@ -34,20 +36,27 @@ async function checkLint() {
 }
 
 async function runUnitTests(folder) {
+  const office = tallyProgram(await ensureOffice());
   const file = join(folder, 'vitest.json');
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
   const code = await runTool('vitest', ['run', '--config', 'test/vitest.config.ts', ...reporters]);
-  return tallyVitest(readReport(file), code);
+  return add(tallyVitest(readReport(file), code), office);
 }
 
 async function runBrowserTests(folder) {
   const chromium = await ensureChromium();
   if (!chromium) return tallyCode(1);
+  const reader = tallyProgram(await ensurePdfReader());
   const file = join(folder, 'playwright.json');
   const env = { CHROMIUM_PATH: chromium, E2E_PORT: String(await freePort()), PLAYWRIGHT_JSON_OUTPUT_FILE: file };
   const args = ['test', '--config', 'test/e2e/playwright.config.ts', '--reporter=list,json'];
   const code = await runTool('playwright', args, env);
-  return tallyPlaywright(readReport(file), code);
+  return add(tallyPlaywright(readReport(file), code), reader);
+}
+
+/** Tests that need a program which is not there are left out, which must not go unseen. */
+function tallyProgram(path) {
+  return path ? NOTHING : tallyCode(1);
 }
 
 async function stage(name, check) {
