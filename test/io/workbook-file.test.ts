@@ -19,14 +19,19 @@ async function readBack(file: WorkbookFile): Promise<ExcelJS.Workbook> {
   return workbook;
 }
 
-function bookNamed(name: string): WorkbookFile {
+/** A workbook in which eight things have these names. */
+function bookNamed(names: readonly string[]): WorkbookFile {
   const plan = planWith((document) => {
-    document.products[0].name = name;
-    document.chambers[0].name = name;
-    document.scenarios[1].name = name;
-    document.site.shopName = name;
-    document.products[0].price.note = name;
-    document.financing.loans[0].name = name;
+    const things = [
+      ...document.products.slice(0, 4),
+      document.chambers[0],
+      document.pumps[0],
+      document.financing.loans[0],
+    ];
+    things.forEach((thing, k) => {
+      thing.name = names[k] ?? thing.name;
+    });
+    document.site.shopName = names[7] ?? document.site.shopName;
   });
   const made = workbookOf(plan, plan.scenarios[1]?.id ?? '', fakeSimulation());
   if (!made) throw new Error('the scenario cannot be worked out');
@@ -35,12 +40,12 @@ function bookNamed(name: string): WorkbookFile {
 
 describe('the file of a workbook', () => {
   it('is the same bytes for the same workbook and moment', async () => {
-    const book = bookNamed('Berries');
+    const book = bookNamed([]);
     expect(await workbookBytes(book, SETTING)).toEqual(await workbookBytes(book, SETTING));
   });
 
   it('has formulas, figures, names and texts where they belong', async () => {
-    const book = bookNamed('Berries');
+    const book = bookNamed([]);
     const workbook = await readBack(book);
     expect(workbook.worksheets.map(({ name }) => name)).toEqual(book.sheets.map(({ name }) => name));
     for (const sheet of book.sheets) {
@@ -58,22 +63,22 @@ describe('the file of a workbook', () => {
   });
 
   it('never takes a text for a formula', async () => {
-    for (const name of NASTY) {
-      const book = bookNamed(name);
-      const workbook = await readBack(book);
+    const book = bookNamed(NASTY);
+    const workbook = await readBack(book);
+    for (const name of NASTY.map((text) => text.trim())) {
       const texts = book.sheets.flatMap((sheet) =>
         sheet.cells.flatMap(({ row, column, content }) =>
-          content.kind === 'text' && content.text.includes(name.trim())
+          content.kind === 'text' && content.text.includes(name)
             ? [workbook.getWorksheet(sheet.name)?.getCell(row + 1, column + 1)]
             : [],
         ),
       );
-      expect(texts.length).toBeGreaterThan(5);
+      expect(texts.length, name).toBeGreaterThan(0);
       expect(texts.filter((cell) => cell?.type !== ExcelJS.ValueType.String || cell.formula)).toEqual([]);
-      const formulas = book.sheets.flatMap(({ cells }) =>
-        cells.flatMap(({ content }) => (content.kind === 'formula' ? [content.formula] : [])),
-      );
-      expect(formulas.filter((formula) => formula.includes(name.trim()))).toEqual([]);
     }
+    const formulas = book.sheets.flatMap(({ cells }) =>
+      cells.flatMap(({ content }) => (content.kind === 'formula' ? [content.formula] : [])),
+    );
+    expect(formulas.filter((formula) => NASTY.some((name) => formula.includes(name.trim())))).toEqual([]);
   });
 });

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { ScenarioResult, Statements } from '../../../lib/model/scenario-result.ts';
 import type { WorkbookFile } from '../../../lib/views/workbook/workbook-types.ts';
-import { centsOf, rowOf } from './read-workbook.ts';
+import { centsOf } from './read-workbook.ts';
 
 /** Labels of the plan's sheet by the statement lines of the engine. */
 const INCOME = {
