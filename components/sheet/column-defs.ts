@@ -66,6 +66,7 @@ export function columnDefs(
     headerName: group === 'name' ? '' : GROUP_LABELS[group],
     headerClass: styles.groupHead,
     marryChildren: true,
+    openByDefault: look.isWhole,
     children: members.map((column) => defOf(column, look, isNarrow)),
   }));
 }

@@ -90,6 +90,9 @@ export const ScenarioSheet = memo(function ScenarioSheet({ hearers, ...content }
           onGridReady={(event: GridReadyEvent<SheetLine>) => {
             grid.current = event.api;
           }}
+          onGridPreDestroyed={() => {
+            grid.current = null;
+          }}
           onColumnMoved={onMoved}
           {...rowDrag}
           {...ofGrid}

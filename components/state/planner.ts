@@ -1,5 +1,6 @@
 import { engineBoard } from '../../lib/io/engine-board.ts';
 import { EngineDesk } from '../../lib/io/engine-desk.ts';
+import { gathered } from '../../lib/io/gathered.ts';
 import { addressWith, onLinkFragment, takeLinkFragment } from '../../lib/io/page-address.ts';
 import { fileNameFor, offerTextFile, readTextFile } from '../../lib/io/plan-file.ts';
 import { planFragment, planInFragment } from '../../lib/io/plan-link.ts';
@@ -88,7 +89,8 @@ export class Planner {
   #written: { readonly plan: Plan; readonly text: string } | null = null;
 
   constructor() {
-    this.#desk.subscribe(() => this.#set({ desk: this.#desk.snapshot() }));
+    // Answers may come many to a frame; each would have the page drawn again.
+    this.#desk.subscribe(gathered(() => this.#set({ desk: this.#desk.snapshot() })));
     onLinkFragment((fragment) => void this.#openLink(fragment));
     void this.#start();
   }
@@ -267,8 +269,10 @@ export class Planner {
   }
 
   #follow(): void {
-    if (this.#state.keeping !== 'starting')
-      this.#desk.follow(presentState(this.#state.sheet).plan, this.#state.currentId);
+    if (this.#state.keeping === 'starting') return;
+    this.#desk.follow(presentState(this.#state.sheet).plan, this.#state.currentId);
+    const desk = this.#desk.snapshot();
+    if (desk !== this.#state.desk) this.#set({ desk });
   }
 
   #set(change: Partial<PlannerState>): void {

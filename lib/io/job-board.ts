@@ -25,9 +25,25 @@ export interface Board<Engine> {
 }
 
 interface Seat<Engine> {
+  readonly forQuickOnly: boolean;
   handle: EngineHandle<Engine> | null;
   running: Job<Engine> | null;
+  /** When the running job was begun [ms]. */
+  since: number;
 }
+
+/** How a board treats quick jobs. */
+export interface BoardManners {
+  /** Seats that only quick jobs get, so that one of them never has to wait for a slow one nor to stop it. */
+  readonly quickOnly: number;
+  /**
+   * How long a quick job that is no longer wanted may take to end by itself [ms]: a new engine would take as long to start,
+   * and what the old one has in memory would be lost.
+   */
+  readonly grace: number;
+}
+
+const PLAIN: BoardManners = { quickOnly: 0, grace: 0 };
 
 function vacate<Engine>(seat: Seat<Engine>): void {
   seat.running = null;
@@ -35,22 +51,32 @@ function vacate<Engine>(seat: Seat<Engine>): void {
   seat.handle = null;
 }
 
-/** Hands jobs to a fixed number of engines; the latest list of wishes wins. */
+/** Hands jobs to a fixed number of engines, some of them for quick jobs only; the latest list of wishes wins. */
 export class JobBoard<Engine> implements Board<Engine> {
   readonly #spawn: () => EngineHandle<Engine>;
   readonly #report: JobReport;
   readonly #seats: readonly Seat<Engine>[];
+  readonly #grace: number;
   #waiting: readonly Job<Engine>[] = [];
+  #wanted: ReadonlySet<string> = new Set();
 
-  constructor(engines: number, spawn: () => EngineHandle<Engine>, report: JobReport) {
+  constructor(engines: number, spawn: () => EngineHandle<Engine>, report: JobReport, manners: BoardManners = PLAIN) {
     this.#spawn = spawn;
     this.#report = report;
-    this.#seats = Array.from({ length: engines }, () => ({ handle: null, running: null }));
+    this.#grace = manners.grace;
+    this.#seats = Array.from({ length: engines }, (_, at) => ({
+      forQuickOnly: at < manners.quickOnly,
+      handle: null,
+      running: null,
+      since: 0,
+    }));
   }
 
   want(jobs: readonly Job<Engine>[]): void {
     const wanted = new Set(jobs.map((job) => job.key));
-    for (const seat of this.#seats) if (seat.running && !wanted.has(seat.running.key)) vacate(seat);
+    this.#wanted = wanted;
+    for (const seat of this.#seats)
+      if (seat.running && !wanted.has(seat.running.key)) this.#dismiss(seat, seat.running);
     const running = new Set(this.#seats.map((seat) => seat.running?.key));
     this.#waiting = jobs.filter((job) => !running.has(job.key));
     this.#fill();
@@ -59,13 +85,27 @@ export class JobBoard<Engine> implements Board<Engine> {
   /** Stops everything. */
   close(): void {
     this.#waiting = [];
+    this.#wanted = new Set();
     for (const seat of this.#seats) vacate(seat);
+  }
+
+  /** Stops a job that is no longer wanted, a quick one only when it has had its time. */
+  #dismiss(seat: Seat<Engine>, job: Job<Engine>): void {
+    const left = seat.since + this.#grace - performance.now();
+    if (job.slow || left <= 0) vacate(seat);
+    else setTimeout(() => this.#dismissLate(seat, job), left);
+  }
+
+  #dismissLate(seat: Seat<Engine>, job: Job<Engine>): void {
+    if (seat.running !== job || this.#wanted.has(job.key)) return;
+    vacate(seat);
+    this.#fill();
   }
 
   #fill(): void {
     for (const job of [...this.#waiting].sort((a, b) => Number(a.slow) - Number(b.slow))) {
       const seat = this.#seatFor(job);
-      if (!seat) return;
+      if (!seat) continue;
       this.#waiting = this.#waiting.filter((other) => other !== job);
       this.#begin(seat, job);
     }
@@ -73,8 +113,8 @@ export class JobBoard<Engine> implements Board<Engine> {
 
   /** A free seat, or for a quick job one that a slow job has to leave; undefined when there is none. */
   #seatFor(job: Job<Engine>): Seat<Engine> | undefined {
-    const free = this.#seats.find((seat) => seat.running === null);
-    if (free || job.slow) return free;
+    const free = this.#seats.find((seat) => seat.running === null && !(job.slow && seat.forQuickOnly));
+    if (free || job.slow || this.#seats.some((seat) => seat.forQuickOnly)) return free;
     const taken = this.#seats.findLast((seat) => seat.running?.slow);
     if (taken?.running) {
       this.#waiting = [...this.#waiting, taken.running];
@@ -86,6 +126,7 @@ export class JobBoard<Engine> implements Board<Engine> {
   #begin(seat: Seat<Engine>, job: Job<Engine>): void {
     seat.handle ??= this.#spawn();
     seat.running = job;
+    seat.since = performance.now();
     job.start(seat.handle.engine).then(
       (value) => this.#settle(seat, job, () => this.#report.onDone(job.key, value)),
       (reason) => this.#settle(seat, job, () => this.#report.onFailed(job.key, reason)),

@@ -126,6 +126,49 @@ describe('engine desk', () => {
     expect(desk.snapshot().knee.isStale).toBe(true);
   });
 
+  it('stops all work, keeps what there is, and goes on when told to or when the plan is edited', () => {
+    const { desk, answer, answerAll, kinds } = deskOf();
+    desk.follow(PLAN, 'today');
+    answer(COMPUTED);
+    desk.stop();
+    expect(kinds()).toEqual([]);
+    expect(desk.snapshot()).toMatchObject({ isStopped: true, progress: { done: 1, all: 7 } });
+    expect(computedIn(desk.snapshot(), 'today').outcome).toBe(COMPUTED);
+    desk.follow(PLAN, 'three-shared');
+    expect(kinds()).toEqual([]);
+    desk.goOn();
+    expect(desk.snapshot().isStopped).toBe(false);
+    expect(kinds()[0]).toBe('result');
+    desk.stop();
+    desk.follow(renamed(PLAN, 'three-shared', { purchaseMonth: 7 }), 'three-shared');
+    expect(desk.snapshot().isStopped).toBe(false);
+    answerAll();
+    desk.stop();
+    expect(desk.snapshot().isStopped).toBe(false);
+  });
+
+  it('gives rows of which nothing has changed the same object', () => {
+    const { desk, answerAll } = deskOf();
+    desk.follow(PLAN, 'today');
+    answerAll();
+    const before = computedIn(desk.snapshot(), 'four-shared');
+    desk.follow(renamed(PLAN, 'three-shared', { purchaseMonth: 7 }), 'today');
+    expect(computedIn(desk.snapshot(), 'four-shared')).toBe(before);
+    expect(computedIn(desk.snapshot(), 'three-shared').outcome).toBeNull();
+  });
+
+  it('sends an engine today and what leads to the scenario, and nothing besides', async () => {
+    const sent: string[][] = [];
+    const desk = new EngineDesk(() => ({
+      want: (jobs) => {
+        const engine = { evaluateScenario: (plan: Plan) => sent.push(plan.scenarios.map(({ id }) => id)) };
+        for (const job of jobs) if (job.key.startsWith('result')) job.start(engine as unknown as DeskEngine);
+      },
+    }));
+    desk.follow(renamed(PLAN, 'four-shared', { after: 'three-shared' }), 'today');
+    expect(sent).toEqual([['today'], ['today', 'three-shared'], ['today', 'three-shared', 'four-shared']]);
+  });
+
   it('tells its listeners', () => {
     const { desk, answer } = deskOf();
     let told = 0;

@@ -1,5 +1,5 @@
-import { describe, expect, it } from 'vitest';
-import { type Job, JobBoard } from '../../lib/io/job-board.ts';
+import { describe, expect, it, vi } from 'vitest';
+import { type BoardManners, type Job, JobBoard } from '../../lib/io/job-board.ts';
 
 interface Started {
   readonly key: string;
@@ -8,7 +8,7 @@ interface Started {
 }
 
 /** A board with engines that do nothing until the test says so. */
-function boardOf(engines: number) {
+function boardOf(engines: number, manners?: BoardManners) {
   const started: Started[] = [];
   const done: [string, unknown][] = [];
   const failed: string[] = [];
@@ -19,10 +19,15 @@ function boardOf(engines: number) {
       stopped += 1;
     },
   });
-  const board = new JobBoard<null>(engines, spawn, {
-    onDone: (key, value) => done.push([key, value]),
-    onFailed: (key) => failed.push(key),
-  });
+  const board = new JobBoard<null>(
+    engines,
+    spawn,
+    {
+      onDone: (key, value) => done.push([key, value]),
+      onFailed: (key) => failed.push(key),
+    },
+    manners,
+  );
   const job = (key: string, slow = false): Job<null> => ({
     key,
     slow,
@@ -102,6 +107,52 @@ describe('job board', () => {
     await new Promise((resume) => setTimeout(resume, 0));
     expect(failed).toEqual(['a']);
     expect(running()).toEqual(['a', 'b']);
+  });
+
+  it('keeps a seat free for quick jobs, which then stop no slow one', () => {
+    const { board, job, running, stops } = boardOf(2, { quickOnly: 1, grace: 0 });
+    board.want([job('slow 1', true), job('slow 2', true)]);
+    expect(running()).toEqual(['slow 1']);
+    board.want([job('slow 1', true), job('slow 2', true), job('quick'), job('next')]);
+    expect(running()).toEqual(['slow 1', 'quick']);
+    expect(stops()).toBe(0);
+  });
+
+  it('lets a quick job that is no longer wanted end within its grace, and then begins the next with the same engine', async () => {
+    const { board, job, running, finish, done, stops } = boardOf(1, { quickOnly: 1, grace: 10_000 });
+    board.want([job('old')]);
+    board.want([job('new')]);
+    expect(running()).toEqual(['old']);
+    await finish('old');
+    expect(running()).toEqual(['old', 'new']);
+    expect(done).toEqual([['old', 'old!']]);
+    expect(stops()).toBe(0);
+  });
+
+  it('stops it when its grace is over', () => {
+    vi.useFakeTimers();
+    const { board, job, running, stops } = boardOf(1, { quickOnly: 1, grace: 250 });
+    board.want([job('old')]);
+    vi.advanceTimersByTime(200);
+    board.want([job('new')]);
+    vi.advanceTimersByTime(40);
+    expect(running()).toEqual(['old']);
+    vi.advanceTimersByTime(20);
+    expect(running()).toEqual(['old', 'new']);
+    expect(stops()).toBe(1);
+    vi.useRealTimers();
+  });
+
+  it('leaves a job alone that is wanted again within its grace', () => {
+    vi.useFakeTimers();
+    const { board, job, running, stops } = boardOf(1, { quickOnly: 1, grace: 250 });
+    board.want([job('a')]);
+    board.want([]);
+    board.want([job('a')]);
+    vi.advanceTimersByTime(1000);
+    expect(running()).toEqual(['a']);
+    expect(stops()).toBe(0);
+    vi.useRealTimers();
   });
 
   it('says nothing more once closed', async () => {
