@@ -1,6 +1,7 @@
 // Builds the static site into out/ and leaves a stamp there, by which `npm start` knows whether to build again.
 import { rmSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
+import { finish } from './finish.mjs';
 import { OUT } from './paths.mjs';
 import { runTool } from './run.mjs';
 import { sourceStamp, writeStamp } from './stamp.mjs';
@@ -10,8 +11,10 @@ export async function build() {
   const stamp = sourceStamp();
   rmSync(OUT, { recursive: true, force: true });
   const code = await runTool('next', ['build']);
-  if (code === 0) writeStamp(stamp);
-  return code;
+  if (code !== 0) return code;
+  finish(OUT);
+  writeStamp(stamp);
+  return 0;
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) process.exitCode = await build();

@@ -3,7 +3,7 @@ import { readFile, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, relative, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { contentPolicy } from './content-policy.mjs';
+import { contentPolicy, FILE_POLICY } from './content-policy.mjs';
 import { OUT } from './paths.mjs';
 
 const HOST = '127.0.0.1';
@@ -55,9 +55,17 @@ function send(response, status, headers, body) {
 }
 
 function sendFile(response, status, file, body, cache) {
-  const headers = { 'Content-Type': TYPES[extname(file)] ?? 'application/octet-stream', 'Cache-Control': cache };
-  if (extname(file) === '.html') headers['Content-Security-Policy'] = contentPolicy(String(body));
-  send(response, status, headers, body);
+  const ending = extname(file);
+  send(
+    response,
+    status,
+    {
+      'Content-Type': TYPES[ending] ?? 'application/octet-stream',
+      'Cache-Control': cache,
+      'Content-Security-Policy': ending === '.html' ? contentPolicy(String(body)) : FILE_POLICY,
+    },
+    body,
+  );
 }
 
 async function sendNotFound(response, folder) {

@@ -4,6 +4,7 @@ import { Suspense } from 'react';
 import { LinkedDialog } from '../plans/linked-dialog.tsx';
 import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
+import { NewerVersion } from './newer-version.tsx';
 import { OpenFailureDialog } from './open-failure-dialog.tsx';
 import { PageHeader } from './page-header.tsx';
 import styles from './planner-page.module.css';
@@ -36,6 +37,7 @@ export default function PlannerPage() {
     <div className={styles.page}>
       <PageHeader />
       <main className={styles.main}>
+        <NewerVersion />
         <TabBar open={tab} />
         <div className={styles.said}>
           <StatusLine />

@@ -21,6 +21,8 @@ export default defineConfig({
     viewport: { width: 1280, height: 800 },
     screenshot: 'only-on-failure',
     permissions: ['clipboard-read', 'clipboard-write'],
+    // Each test begins with an empty browser; fetching the whole site into it once more would only cost time.
+    serviceWorkers: 'block',
     launchOptions: {
       executablePath: findChromium(),
       args: [

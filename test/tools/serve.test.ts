@@ -60,12 +60,19 @@ describe('the server', () => {
     expect(headers['x-frame-options']).toBe('DENY');
     expect(headers['referrer-policy']).toBe('no-referrer');
     expect(headers['cross-origin-opener-policy']).toBe('same-origin');
+    expect(headers['cross-origin-resource-policy']).toBe('same-origin');
     expect(headers['permissions-policy']).toContain('camera=()');
     expect(headers['cache-control']).toBe('no-cache');
   });
 
   it('lets files with a hash in their name be kept for ever', async () => {
     expect((await ask('/_next/static/a.js')).headers['cache-control']).toContain('immutable');
+  });
+
+  it('lets no worker and no picture ask anything of another place', async () => {
+    const policy = String((await ask('/_next/static/a.js')).headers['content-security-policy']);
+    expect(policy).toContain("default-src 'none'; script-src 'self';");
+    expect(policy).not.toMatch(/script-src[^;]*unsafe|https?:|\*/);
   });
 
   it('does not let a missing file be kept', async () => {
