@@ -8,6 +8,10 @@ import { ChartTooltip } from './chart-tooltip.tsx';
 export const LOW_COLOUR = 'var(--series-2)';
 export const HIGH_COLOUR = 'var(--series-1)';
 
+/** Labels of three lines fit into a row [px]. */
+const ROW = 40;
+const THICKNESS = 14;
+
 interface Props {
   readonly view: TornadoView;
   readonly axis: string;
@@ -28,8 +32,15 @@ function TornadoCard({ row }: { readonly row: TornadoRow | undefined }) {
 export function TornadoChart({ view, axis, title, description }: Props) {
   const { rows, ticks, likely, axisText } = view;
   return (
-    <ResponsiveContainer width="100%" height={60 + rows.length * 28}>
-      <BarChart layout="vertical" data={rows as TornadoRow[]} margin={CHART_MARGIN} title={title} desc={description}>
+    <ResponsiveContainer width="100%" height={60 + rows.length * ROW}>
+      <BarChart
+        layout="vertical"
+        data={rows as TornadoRow[]}
+        margin={CHART_MARGIN}
+        barGap={-THICKNESS}
+        title={title}
+        desc={description}
+      >
         <CartesianGrid horizontal={false} stroke="var(--line)" />
         <XAxis
           {...AXIS}
@@ -40,7 +51,7 @@ export function TornadoChart({ view, axis, title, description }: Props) {
           tickFormatter={axisText}
           label={axisName(axis)}
         />
-        <YAxis {...AXIS} type="category" dataKey="label" width={168} />
+        <YAxis {...AXIS} type="category" dataKey="label" width={150} />
         <Tooltip
           isAnimationActive={false}
           cursor={{ fill: 'var(--hover)' }}
@@ -50,14 +61,14 @@ export function TornadoChart({ view, axis, title, description }: Props) {
           name="low"
           dataKey={(row: TornadoRow) => [Math.min(likely, row.low), Math.max(likely, row.low)]}
           fill={LOW_COLOUR}
-          barSize={9}
+          barSize={THICKNESS}
           isAnimationActive={false}
         />
         <Bar
           name="high"
           dataKey={(row: TornadoRow) => [Math.min(likely, row.high), Math.max(likely, row.high)]}
           fill={HIGH_COLOUR}
-          barSize={9}
+          barSize={THICKNESS}
           isAnimationActive={false}
         />
         <ReferenceLine x={likely} stroke="var(--ink)" />

@@ -4,7 +4,7 @@ import { memo, useMemo } from 'react';
 import { kneeMapStudy } from '../../lib/io/studies.ts';
 import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
-import { kneeMapView } from '../../lib/views/knee-map-view.ts';
+import { type KneeMapView, kneeMapView } from '../../lib/views/knee-map-view.ts';
 import { ChartLegend } from '../charts/chart-legend.tsx';
 import { KneeMapChart } from '../charts/knee-map-chart.tsx';
 import { getStudyDesk, useStudy } from '../state/study-desk.ts';
@@ -29,9 +29,18 @@ const LEGEND = [
   { key: 'jams', label: 'less than 40 %', colour: 'var(--bad-ground)', mark: 'block' },
 ] as const;
 
+/** The map as wide as there is room. */
+function FittedMap({ view }: { readonly view: KneeMapView }) {
+  const [box, width] = useElementWidth<HTMLDivElement>();
+  return (
+    <div ref={box}>
+      {width === 0 ? null : <KneeMapChart view={view} width={width} title={view.finding} description={view.summary} />}
+    </div>
+  );
+}
+
 /** The knee as a map: how many chambers a pump of some speed carries. */
 export const KneeMapFigure = memo(function KneeMapFigure({ plan, scenario, shown }: Props) {
-  const [box, width] = useElementWidth<HTMLDivElement>();
   const state = useStudy('kneeMap');
   const study = useMemo(() => kneeMapStudy(plan, scenario.id, MOST_CHAMBERS), [plan, scenario.id]);
   const bar = (
@@ -64,11 +73,7 @@ export const KneeMapFigure = memo(function KneeMapFigure({ plan, scenario, shown
         </>
       }
     >
-      <div ref={box}>
-        {width === 0 ? null : (
-          <KneeMapChart view={view} width={width} title={view.finding} description={view.summary} />
-        )}
-      </div>
+      <FittedMap view={view} />
     </FigureFrame>
   );
 });

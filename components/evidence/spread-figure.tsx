@@ -19,7 +19,7 @@ interface Props {
 }
 
 const NAME = 'Spread';
-const DRAWS = 128;
+const DRAWS = 64;
 const SEED = 1126;
 
 const MEASURES = (Object.keys(SPREAD_LABELS) as SpreadMeasure[]).map((value) => ({
