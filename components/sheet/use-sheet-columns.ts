@@ -47,13 +47,12 @@ function commonDef(actions: SheetActions): ColDef<SheetLine, string> {
 
 /** Definitions that stay the same objects until what they say changes, so that the grid keeps its columns. */
 export function useSheetColumns({ columns, rows, look, width, actions }: Drawn): SheetColumnDefs {
-  const text = JSON.stringify(columns);
   const heads = headsText(rows, look);
   const isNarrow = isNarrowSheet(width);
   const defs = useMemo(() => {
     if (look.isSideways) return sideDefs(JSON.parse(heads) as ScenarioRow[], isNarrow);
-    return columnDefs(arrangedColumns(JSON.parse(text) as SheetColumn[], look), look, isNarrow);
-  }, [text, heads, look, isNarrow]);
+    return columnDefs(arrangedColumns(columns, look), look, isNarrow);
+  }, [columns, heads, look, isNarrow]);
   const common = useMemo(() => commonDef(actions), [actions]);
   return { defs, common };
 }

@@ -2,7 +2,7 @@ import type { Bottleneck, KneeCurve } from '../insight/insight-types.ts';
 import type { ScenarioOutcome, ScenarioResult } from '../model/scenario-result.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { scenarioChain } from '../plan/scenario-chain.ts';
-import { scenarioKey, sharedKey } from '../views/scenario-key.ts';
+import { scenarioKey, sharedKey, sharedSources } from '../views/scenario-key.ts';
 import { type ComputedScenario, NOTHING_COMPUTED } from '../views/scenario-rows.ts';
 import type { Board, Job, JobReport } from './job-board.ts';
 
@@ -61,6 +61,16 @@ function chambersOf(scenario: Scenario): number {
 
 function jobKey(kind: Kind, watched: Watched): string {
   return `${kind} ${watched.key}`;
+}
+
+/** More rows than these have not been edited by hand, but by a change that concerns all. */
+const MOST_EDITED = 12;
+
+/** Ids of the scenarios that an edit has changed; none when it has changed most of them, null when it has changed no figures. @param before keys by id */
+function editedIn(before: ReadonlyMap<string, string>, watched: readonly Watched[]): ReadonlySet<string> | null {
+  const changed = watched.filter(({ scenario, key }) => before.get(scenario.id) !== key);
+  if (changed.length === 0) return null;
+  return new Set(changed.length > MOST_EDITED ? [] : changed.map(({ scenario }) => scenario.id));
 }
 
 function isSameComputed(a: ComputedScenario, b: ComputedScenario): boolean {
@@ -152,7 +162,10 @@ export class EngineDesk {
   #currentId = '';
   #snapshot = EMPTY_SNAPSHOT;
   #isStopped = false;
+  #edited: ReadonlySet<string> = new Set();
   readonly #shared = new ShortNames();
+  #sources: readonly unknown[] = [];
+  #sharedName = '';
 
   constructor(makeBoard: (report: JobReport) => Board<DeskEngine>) {
     this.#board = makeBoard({
@@ -165,8 +178,10 @@ export class EngineDesk {
   follow(plan: Plan, currentId: string): void {
     if (plan === this.#plan && currentId === this.#currentId) return;
     if (plan !== this.#plan) {
-      const shared = this.#shared.of(sharedKey(plan));
+      const shared = this.#sharedOf(plan);
+      const before = new Map(this.#watched.map((one) => [one.scenario.id, one.key]));
       this.#watched = plan.scenarios.map((scenario) => ({ scenario, key: scenarioKey(plan, scenario, shared) }));
+      this.#edited = editedIn(before, this.#watched) ?? this.#edited;
       this.#isStopped = false;
     }
     this.#plan = plan;
@@ -196,6 +211,15 @@ export class EngineDesk {
     return () => this.#listeners.delete(listener);
   }
 
+  /** A short name for all that the rows of a plan have in common; to be told from another it is spelt out only when it has changed. */
+  #sharedOf(plan: Plan): string {
+    const sources = sharedSources(plan);
+    const isSame = sources.length === this.#sources.length && sources.every((one, at) => one === this.#sources[at]);
+    if (!isSame) this.#sharedName = this.#shared.of(sharedKey(plan));
+    this.#sources = sources;
+    return this.#sharedName;
+  }
+
   #remember(key: string, value: unknown): void {
     this.#answers.keep(key, value);
     this.#refresh();
@@ -222,13 +246,18 @@ export class EngineDesk {
     if (plan) this.#board.want(this.#isStopped ? [] : ready.map(([kind, one]) => jobOf(kind, plan, one)));
   }
 
-  /** Everything wanted, most urgent first: figures, then bottlenecks, the chosen scenario before the others, then its knee. */
+  /**
+   * Everything wanted, most urgent first: figures, then bottlenecks, then the knee of the chosen scenario. Figures of the rows
+   * just edited come first, as the choice has gone on to the next row by then; else the chosen scenario before the others.
+   */
   #wanted(): (readonly [Kind, Watched])[] {
     const current = this.#watched.filter((one) => one.scenario.id === this.#currentId);
     const ordered = [...current, ...this.#watched.filter((one) => one.scenario.id !== this.#currentId)];
+    const isEdited = (one: Watched) => this.#edited.has(one.scenario.id);
     const runs = (one: Watched) => !this.#answers.has('result', one) || this.#answers.isComputed(one);
     return [
-      ...ordered.map((one) => ['result', one] as const),
+      ...ordered.filter(isEdited).map((one) => ['result', one] as const),
+      ...ordered.filter((one) => !isEdited(one)).map((one) => ['result', one] as const),
       ...ordered.filter(runs).map((one) => ['bottleneck', one] as const),
       ...current.filter(runs).map((one) => ['knee', one] as const),
     ];

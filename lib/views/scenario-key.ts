@@ -6,6 +6,11 @@ function substance({ id: _id, name: _name, note: _note, notes: _notes, after: _a
   return rest;
 }
 
+/** All that `sharedKey` hangs on: while every one of these is the same, so is it. */
+export function sharedSources({ name: _name, scenarios, batchLog: _log, ...catalogue }: Plan): readonly unknown[] {
+  return [...Object.values(catalogue), scenarios[0]];
+}
+
 /** The part of a key that all scenarios of a plan have in common: the catalogue, the place, and today. */
 export function sharedKey(plan: Plan): string {
   const { name: _name, scenarios, batchLog: _log, site, ...catalogue } = plan;

@@ -147,6 +147,15 @@ describe('engine desk', () => {
     expect(desk.snapshot().isStopped).toBe(false);
   });
 
+  it('works out the row just edited before the one chosen since', () => {
+    const { desk, keys } = deskOf();
+    desk.follow(PLAN, 'today');
+    desk.follow(renamed(PLAN, 'four-shared', { purchaseMonth: 7 }), 'today');
+    desk.follow(renamed(PLAN, 'four-shared', { purchaseMonth: 7 }), 'three-shared');
+    expect(keys()[0]).toContain('"purchaseMonth":7');
+    expect(keys()[1]).toContain('"count":3');
+  });
+
   it('gives rows of which nothing has changed the same object', () => {
     const { desk, answerAll } = deskOf();
     desk.follow(PLAN, 'today');
