@@ -12,25 +12,34 @@ import {
   YAxis,
 } from 'recharts';
 import { formatFixed } from '../../lib/views/format-number.ts';
-import type { StressRow, StressView } from '../../lib/views/stress-view.ts';
 import { AXIS, axisName, CHART_MARGIN } from './chart-look.ts';
 
-interface Props {
-  readonly view: StressView;
-  readonly title: string;
+interface CoverRow {
+  readonly id: string;
+  readonly label: string;
+  readonly cover: number | null;
+  readonly coverText: string;
+  readonly meetsLine: boolean;
 }
 
-/** Lowest debt cover in each case, against the lender's line. */
-export function CoverChart({ view, title }: Props) {
+interface Props {
+  readonly view: { readonly rows: readonly CoverRow[]; readonly ticks: readonly number[]; readonly line: number };
+  readonly title: string;
+  /** What each bar is of. */
+  readonly axis?: string;
+}
+
+/** Debt cover in each case or year, against the lender's line. */
+export function CoverChart({ view, title, axis = 'lowest DSCR of any twelve months' }: Props) {
   const { rows, ticks, line } = view;
   return (
     <ResponsiveContainer width="100%" height={76 + rows.length * 30}>
       <BarChart
         layout="vertical"
-        data={rows as StressRow[]}
+        data={rows as CoverRow[]}
         margin={CHART_MARGIN}
         title={title}
-        desc="Lowest debt cover of any twelve months, case by case."
+        desc={`Debt cover against the lender’s line: ${axis}.`}
       >
         <CartesianGrid horizontal={false} stroke="var(--line)" />
         <XAxis
@@ -40,7 +49,7 @@ export function CoverChart({ view, title }: Props) {
           ticks={ticks as number[]}
           domain={[ticks[0] ?? 0, ticks.at(-1) ?? 1]}
           tickFormatter={(value: number) => formatFixed(value, 1)}
-          label={axisName('lowest DSCR of any twelve months')}
+          label={axisName(axis)}
         />
         <YAxis {...AXIS} type="category" dataKey="label" width={168} />
         <ReferenceLine x={0} stroke="var(--ink-soft)" />

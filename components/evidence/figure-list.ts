@@ -3,7 +3,7 @@ export const FIGURE_GROUPS = [
   { name: 'Money', figures: ['Payback', 'What a batch costs'] },
   { name: 'The week', figures: ['A typical week', 'Where a batch’s hours go', 'What jams'] },
   { name: 'The pump', figures: ['Chambers against output', 'Knee and pump speed', 'Shared pump or own pumps'] },
-  { name: 'How sure it is', figures: ['When things go wrong', 'What moves the answer', 'Spread'] },
+  { name: 'How sure it is', figures: ['When things go wrong', 'What must be true', 'What moves the answer', 'Spread'] },
 ] as const;
 
 export type FigureName = (typeof FIGURE_GROUPS)[number]['figures'][number];

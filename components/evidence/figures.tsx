@@ -16,6 +16,7 @@ import { ReliefFigure } from './relief-figure.tsx';
 import { SpreadFigure } from './spread-figure.tsx';
 import { StressFigure } from './stress-figure.tsx';
 import { TornadoFigure } from './tornado-figure.tsx';
+import { TurningFigure } from './turning-figure.tsx';
 import { WeekFigure } from './week-figure.tsx';
 
 interface Props {
@@ -76,6 +77,9 @@ export function Figures({ plan, rows, desk, views, currentId, selectedIds }: Pro
       </FigureSlot>
       <FigureSlot name="Knee and pump speed">{() => <KneeMapFigure {...ofOne} />}</FigureSlot>
       <FigureSlot name="When things go wrong">{() => <StressFigure {...ofOne} />}</FigureSlot>
+      <FigureSlot name="What must be true" wide>
+        {() => <TurningFigure {...ofOne} />}
+      </FigureSlot>
       <FigureSlot name="What moves the answer">{() => <TornadoFigure {...ofOne} />}</FigureSlot>
       <FigureSlot name="Spread">{() => <SpreadFigure {...ofOne} />}</FigureSlot>
     </div>

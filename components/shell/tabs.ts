@@ -17,4 +17,7 @@ export const TABS: readonly Tab[] = [
   { id: 'hoses', label: 'Hoses', Panel: lazy(() => import('../catalogue/hoses-panel.tsx')) },
   { id: 'site', label: 'Site and crew', Panel: lazy(() => import('../catalogue/site-panel.tsx')) },
   { id: 'financing', label: 'Financing', Panel: lazy(() => import('../catalogue/financing-panel.tsx')) },
+  { id: 'batch-log', label: 'Batch log', Panel: lazy(() => import('../batchlog/batch-log-panel.tsx')) },
+  { id: 'search', label: 'Find options', Panel: lazy(() => import('../search/search-panel.tsx')) },
+  { id: 'lender', label: 'Lender pack', Panel: lazy(() => import('../lender/lender-panel.tsx')) },
 ];

@@ -2,7 +2,7 @@ import { engineBoard } from '../../lib/io/engine-board.ts';
 import { EngineDesk } from '../../lib/io/engine-desk.ts';
 import { gathered } from '../../lib/io/gathered.ts';
 import { addressWith, onLinkFragment, takeLinkFragment } from '../../lib/io/page-address.ts';
-import { fileNameFor, offerTextFile, readTextFile } from '../../lib/io/plan-file.ts';
+import { fileNameFor, offerTextFile, readPlanFile } from '../../lib/io/plan-file.ts';
 import { planFragment, planInFragment } from '../../lib/io/plan-link.ts';
 import type { PlanContent } from '../../lib/io/plan-storage.ts';
 import type { Command } from '../../lib/plan/commands/command.ts';
@@ -196,7 +196,7 @@ export class Planner {
   }
 
   async openFile(file: File): Promise<void> {
-    const parsed = parsePlan(await readTextFile(file));
+    const parsed = await readPlanFile(file);
     if (!parsed.ok) {
       this.#set({ openFailure: { fileName: file.name, lines: planFileWords(parsed.error) } });
       return;

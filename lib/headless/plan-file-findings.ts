@@ -14,6 +14,8 @@ export function planFileFindings(file: string, error: PlanFileError): readonly F
   switch (error.kind) {
     case 'empty':
       return one('', 'The file is empty.');
+    case 'unreadable':
+      return one('', `The file could not be read: ${error.message}`);
     case 'tooLarge':
       return one(
         megabytes(error.bytes),

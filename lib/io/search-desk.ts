@@ -1,4 +1,5 @@
 import type { Candidates } from '../insight/options/list-candidates.ts';
+import { countChoices } from '../insight/options/option-choices.ts';
 import {
   nextFamily,
   type OpenOptions,
@@ -57,6 +58,14 @@ export interface SearchState {
 }
 
 const NOTHING_OPEN: OpenOptions = { count: 0, ceiling: null, estimate: null };
+
+/** Larger spaces take hours; who asks for one has not yet said what matters. */
+export const MOST_WAYS = 20_000;
+
+/** Options of a space, counted no further than one more than may be searched. */
+export function countWays(space: OptionSpace): number {
+  return countChoices(space, MOST_WAYS + 1);
+}
 
 type Asked = Omit<SearchRequest, 'serial'>;
 

@@ -3,6 +3,7 @@ import type { KneeMap } from '../insight/insight-types.ts';
 import { KNEE_MAP_SPEEDS, kneeMap } from '../insight/knee-map.ts';
 import { type Dial, dialsFor } from '../insight/turning/dials.ts';
 import type { TurningPoint } from '../insight/turning/turning-point.ts';
+import type { LenderBasis } from '../model/lender-basis-types.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import type { DrawMeasure } from '../risk/draw-measure.ts';
@@ -22,6 +23,7 @@ export interface StudyEngine {
   readonly pumpSide: (plan: Plan, scenarioId: string, choice: PumpChoice) => Promise<PumpSide>;
   readonly scenarioRisk: (plan: Plan, scenarioId: string) => Promise<ScenarioRisk | null>;
   readonly turningPoint: (plan: Plan, scenarioId: string, dial: Dial) => Promise<TurningPoint>;
+  readonly lenderBasis: (plan: Plan, scenarioId: string) => Promise<LenderBasis | null>;
 }
 
 /** Many draws of the uncertain inputs. */
@@ -68,6 +70,8 @@ export interface StudyAnswers {
   readonly pumpSides: PumpSidesAnswer;
   readonly stress: StressAnswer;
   readonly turning: TurningAnswer;
+  /** Null when the scenario cannot run. */
+  readonly lenderBasis: LenderBasis | null;
 }
 
 export type StudyKind = keyof StudyAnswers;
@@ -206,5 +210,15 @@ export function turningStudy(plan: Plan, scenarioId: string): Study<'turning'> {
       const { dscrLine } = baseValues('financing', plan.financing);
       return { points: answers as TurningPoint[], dscrLine };
     },
+  };
+}
+
+/** What a lender's workbook is made from. */
+export function lenderBasisStudy(plan: Plan, scenarioId: string): Study<'lenderBasis'> {
+  return {
+    kind: 'lenderBasis',
+    key: keyOf(plan, scenarioId),
+    parts: [{ size: 1, start: (engine) => engine.lenderBasis(plan, scenarioId) }],
+    gather: ([basis]) => basis as LenderBasis | null,
   };
 }

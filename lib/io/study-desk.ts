@@ -22,6 +22,7 @@ const NO_STUDIES: States = {
   pumpSides: UNTOUCHED as StudyState<'pumpSides'>,
   stress: UNTOUCHED as StudyState<'stress'>,
   turning: UNTOUCHED as StudyState<'turning'>,
+  lenderBasis: UNTOUCHED as StudyState<'lenderBasis'>,
 };
 
 /** Long pieces of work that the page has asked for, done one after the other; one of a kind at a time. */

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { Finding } from '../result.ts';
 import { fieldAtPath } from './field-at-path.ts';
+import { LIMITS } from './limits.ts';
 import { shownValue, valueAt } from './raw-value.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -87,7 +88,7 @@ function wordsOf(issue: Issue, found: unknown): Words {
 }
 
 function unknownFields(issue: Extract<Issue, { code: 'unrecognized_keys' }>, document: unknown): readonly Finding[] {
-  return issue.keys.map((key) => ({
+  return issue.keys.slice(0, LIMITS.findings).map((key) => ({
     severity: 'error',
     field: [...issue.path, key].map(String).join('.'),
     value: shownValue(valueAt(document, [...issue.path, key])),
@@ -102,7 +103,8 @@ function findingsOf(issue: Issue, document: unknown): readonly Finding[] {
   return [{ severity: 'error', field: fieldPath(issue.path), value: shownValue(found), ...wordsOf(issue, found) }];
 }
 
-/** What the schema found wrong with a document, as findings in plain words. */
+/** What the schema found wrong with a document, as findings in plain words; the first of them when there are very many. */
 export function issueFindings(issues: readonly Issue[], document: unknown): readonly Finding[] {
-  return issues.flatMap((issue) => findingsOf(issue, document));
+  const findings = issues.slice(0, LIMITS.findings).flatMap((issue) => findingsOf(issue, document));
+  return findings.slice(0, LIMITS.findings);
 }

@@ -2,6 +2,8 @@
 export const LIMITS = {
   bytes: 5_000_000,
   depth: 40,
+  values: 250_000,
+  findings: 200,
   name: 80,
   note: 4000,
   cellNote: 1000,

@@ -21,6 +21,11 @@ export function planFileWords(error: PlanFileError): readonly FileFaultLine[] {
   switch (error.kind) {
     case 'empty':
       return line('The file is empty.', 'Choose a plan that was saved from here.');
+    case 'unreadable':
+      return line(
+        `The file could not be read: ${error.message}`,
+        'Look whether it is still there, and choose it again.',
+      );
     case 'tooLarge':
       return line(
         `The file has ${megabytes(error.bytes)}; a plan has ${megabytes(error.limit)} at most.`,

@@ -1,4 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
+import { goToFigure, READY_FIGURES } from './figures.ts';
 import { cellAt, enter, openSheet, untilDone } from './sheet.ts';
 import { expect, test } from './strict-page.ts';
 
@@ -10,6 +11,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await enter(page, 1, 'chambers:mid', 'lots');
     await page.getByLabel('All columns').check();
     await untilDone(page);
+    for (const name of READY_FIGURES) await goToFigure(page, name);
     for (const summary of await page.locator('details > summary').all()) await summary.click();
     const results = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze();
     expect(results.violations.map((violation) => [violation.id, violation.nodes.map((node) => node.html)])).toEqual([]);
@@ -43,9 +45,11 @@ test('every chart has its finding as a name, and its figures as a table', async 
   test.setTimeout(300_000);
   await openSheet(page);
   await untilDone(page);
-  const figures = page.getByRole('figure');
-  await expect(figures).toHaveCount(5);
-  for (const figure of await figures.all()) {
+  for (const name of READY_FIGURES) await goToFigure(page, name);
+  const figures = await page.getByRole('figure').all();
+  // Of the pumps the comparison is a table, and their failures are a figure of its own.
+  expect(figures.length).toBeGreaterThanOrEqual(READY_FIGURES.length);
+  for (const figure of figures) {
     await expect(figure.getByRole('heading', { level: 3 })).not.toBeEmpty();
     await figure.locator('summary').click();
     await expect(figure.locator('tbody tr').first()).toBeVisible();
@@ -55,9 +59,11 @@ test('every chart has its finding as a name, and its figures as a table', async 
 test('the page is read on a phone', async ({ page }) => {
   await page.setViewportSize({ width: 380, height: 800 });
   await openSheet(page);
-  await expect(page.locator('[data-figure="A typical week"] svg[role="img"]')).toBeVisible({ timeout: 60_000 });
+  const week = await goToFigure(page, 'A typical week');
+  await expect(week.locator('svg[role="img"]')).toBeVisible({ timeout: 60_000 });
   const overhang = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   expect(overhang).toBeLessThanOrEqual(0);
+  await page.evaluate(() => window.scrollTo(0, 0));
   await expect(cellAt(page, 0, 'name')).toBeInViewport();
 });
 

@@ -10,6 +10,7 @@ import { shownAs } from '../../lib/views/entry-columns.ts';
 import { quantityText } from '../../lib/views/format-quantity.ts';
 import { kneeView } from '../../lib/views/knee-view.ts';
 import { paybackMonthNumber } from '../../lib/views/payback-view.ts';
+import { goToFigure } from './figures.ts';
 import { cellAt, enter, openSheet, untilDone } from './sheet.ts';
 import { expect, test } from './strict-page.ts';
 
@@ -74,8 +75,10 @@ test('eight chambers on the pump of three change output, payback and flag to wha
       : 'Three on one pump does not pay back';
   await page.getByLabel('Scenario the evidence is for').selectOption(SCENARIO);
   await untilDone(page);
-  await expect(page.locator('[data-figure="Payback"] h3')).toContainText(verdict);
+  await expect((await goToFigure(page, 'Payback')).locator('h3')).toContainText(verdict);
   const knee = kneeView(kneeCurve(plan, SCENARIO, 10), shownAs(plan));
-  await expect(page.locator('[data-figure="Chambers against output"] h3')).toHaveText(knee.finding);
-  await expect(page.locator('[data-figure="A typical week"] svg[role="img"] text', { hasText: /^8$/ })).toBeVisible();
+  await expect((await goToFigure(page, 'Chambers against output')).locator('h3')).toHaveText(knee.finding);
+  await expect(
+    (await goToFigure(page, 'A typical week')).locator('svg[role="img"] text', { hasText: /^8$/ }),
+  ).toBeVisible();
 });

@@ -89,7 +89,17 @@ describe('sheetColumns', () => {
 
   it('stand in the order of the groups', () => {
     const groups = columns.map((column) => column.group).filter((group, at, all) => group !== all[at - 1]);
-    expect(groups).toEqual(['setUp', 'throughput', 'vacuum', 'cost', 'capital', 'return', 'lender', 'risk', 'bottleneck']);
+    expect(groups).toEqual([
+      'setUp',
+      'throughput',
+      'vacuum',
+      'cost',
+      'capital',
+      'return',
+      'lender',
+      'risk',
+      'bottleneck',
+    ]);
   });
 
   it('have ids of their own, and something in view in every group', () => {

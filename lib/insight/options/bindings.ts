@@ -19,15 +19,13 @@ function oneMore(space: OptionSpace, choice: OptionChoice, chamber: string): Opt
   return { ...choice, chambers };
 }
 
-/** What one chamber more would break, type by type; empty where the space or the number of chambers has no room for one. */
+/** What one chamber more would break, type by type; empty where the space has no room for one of any type. */
 function breaks(
   context: OptionContext,
   space: OptionSpace,
   limits: OptionLimits,
   choice: OptionChoice,
 ): EarlyLimit[][] {
-  const all = choice.chambers.reduce((sum, { count }) => sum + count, 0);
-  if (all >= space.mostChambers) return [];
   return space.chambers
     .filter((range) => countOf(choice, range.chamber) < range.most)
     .map(({ chamber }) => optionPlan(context.plan, context.baseId, oneMore(space, choice, chamber)))
@@ -49,5 +47,7 @@ export function bindings(
   const steps = breaks(context, space, limits, choice);
   const [easiest] = steps.toSorted((a, b) => a.length - b.length);
   const market: Binding[] = demandUse !== null && demandUse >= MARKET_FULL ? ['market'] : [];
-  return [...(easiest ?? (['mostChambers'] as const)), ...market];
+  const all = choice.chambers.reduce((sum, { count }) => sum + count, 0);
+  const allowed: Binding[] = all >= space.mostChambers || !easiest ? ['mostChambers'] : [];
+  return [...(easiest ?? []), ...allowed, ...market];
 }

@@ -34,11 +34,19 @@ export interface OptionDot {
   readonly yearlyCash: number;
 }
 
+/** A column of figures: its head with the unit, and what stands in it. */
+export interface OptionColumn {
+  readonly key: 'money' | 'yearlyCash' | 'payback' | 'netPresentValue' | 'lowestCover' | 'output' | 'binds' | 'busiest';
+  readonly head: string;
+  readonly isFigure: boolean;
+}
+
 export interface FrontierView {
   readonly finding: string;
   readonly summary: string;
   /** The frontier, cheapest first. */
   readonly rows: readonly OptionRow[];
+  readonly columns: readonly OptionColumn[];
   /** The row worth most at the return that is asked for; null when nothing was found. */
   readonly worthMost: number | null;
   /** Everything else that keeps to the limits. */
@@ -51,8 +59,8 @@ export interface FrontierView {
 }
 
 function paybackText(months: number | null): string {
-  if (months === null) return 'not within the plan';
-  return months === 0 ? 'at once' : `${formatFixed(months, 0)} months`;
+  if (months === null) return 'never';
+  return formatFixed(months, 0);
 }
 
 function busiestText({ busiest }: FitOption['figures']): string {
@@ -70,7 +78,7 @@ function toldOf(space: OptionSpace): RestTold {
 
 function rowOf(plan: Plan, option: FitOption, told: RestTold, shown: ShownAs): OptionRow {
   const { choice, figures, place } = option;
-  const money = (value: number) => quantityWithUnit(Math.round(value), 'money', shown);
+  const money = (value: number) => quantityText(Math.round(value), 'money', shown);
   return {
     place,
     option,
@@ -82,7 +90,7 @@ function rowOf(plan: Plan, option: FitOption, told: RestTold, shown: ShownAs): O
     payback: paybackText(figures.payback),
     netPresentValue: money(figures.netPresentValue),
     lowestCover: figures.lowestCover === null ? 'no loans' : formatFixed(figures.lowestCover, 2),
-    output: `${quantityText(figures.dryOut, 'mass', shown)} ${unitText('mass', shown)} a week`,
+    output: quantityText(figures.dryOut, 'mass', shown),
     binds: bindingWords(figures.binds),
     busiest: busiestText(figures),
   };
@@ -96,38 +104,42 @@ function bestRow(rows: readonly OptionRow[]): OptionRow | undefined {
   return rows.toSorted((a, b) => b.option.figures.netPresentValue - a.option.figures.netPresentValue)[0];
 }
 
-function findingOf(best: OptionRow | undefined): string {
+function findingOf(best: OptionRow | undefined, shown: ShownAs): string {
   if (!best) return 'Nothing within these limits is better than staying as you are';
-  return `Worth most: ${best.chambers}, ${best.pumps} – ${best.money} brings ${best.yearlyCash} a year`;
+  const { money, yearlyCash } = best.option.figures;
+  const told = (value: number) => quantityWithUnit(Math.round(value), 'money', shown);
+  return `Worth most: ${best.chambers}, ${best.pumps} – ${told(money)} brings ${told(yearlyCash)} a year`;
 }
 
 const SUMMARY =
   'Each dot is a way to set up the shop that keeps to your limits: what it takes to get going – purchase, delivery, contingency, and the goods and unpaid bills of its first year – against the cash it brings beyond today’s in an average year, after tax and replacements and before loans. On the line nothing is both cheaper and better.';
 
-function tableOf(rows: readonly OptionRow[]): DataTable {
+function columnsOf(shown: ShownAs): OptionColumn[] {
+  const figure = (key: OptionColumn['key'], name: string, unit: string) => ({
+    key,
+    head: unit === '' ? name : `${name} [${unit}]`,
+    isFigure: true,
+  });
+  return [
+    figure('money', 'Money needed', shown.currency),
+    figure('yearlyCash', 'Cash a year', shown.currency),
+    figure('payback', 'Pays back', 'months'),
+    figure('netPresentValue', 'Worth today', shown.currency),
+    figure('lowestCover', 'Lowest DSCR', ''),
+    figure('output', 'Output', `${unitText('mass', shown)}/week`),
+    { key: 'binds', head: 'What binds', isFigure: false },
+    { key: 'busiest', head: 'Works hardest', isFigure: false },
+  ];
+}
+
+function tableOf(rows: readonly OptionRow[], columns: readonly OptionColumn[]): DataTable {
   return {
     caption: 'The ways on the line, cheapest first',
-    head: [
-      '',
-      'Set-up',
-      'Money needed',
-      'Cash a year',
-      'Pays back',
-      'Worth today',
-      'Lowest DSCR',
-      'What binds',
-      'Works hardest',
-    ],
+    head: ['', 'Set-up', ...columns.map(({ head }) => head)],
     rows: rows.map((row, k) => [
       String(k + 1),
       `${row.chambers}; ${row.pumps}; ${row.rest}`,
-      row.money,
-      row.yearlyCash,
-      row.payback,
-      row.netPresentValue,
-      row.lowestCover,
-      row.binds,
-      row.busiest,
+      ...columns.map(({ key }) => row[key]),
     ]),
   };
 }
@@ -183,11 +195,13 @@ export function frontierView(plan: Plan, space: OptionSpace, search: OptionSearc
   const rows = frontier.map((option) => rowOf(plan, option, told, shown));
   const onLine = new Set(frontier.map(({ place }) => place));
   const best = bestRow(rows);
+  const columns = columnsOf(shown);
   const all = fit.map(({ figures }) => figures);
   return {
-    finding: findingOf(best),
+    finding: findingOf(best, shown),
     summary: SUMMARY,
     rows,
+    columns,
     worthMost: best?.place ?? null,
     others: fit.filter(({ place }) => !onLine.has(place)).map(dotOf),
     line: frontier.map(dotOf),
@@ -201,7 +215,31 @@ export function frontierView(plan: Plan, space: OptionSpace, search: OptionSearc
       Math.max(1, ...all.map(({ yearlyCash }) => yearlyCash)),
       5,
     ),
-    table: tableOf(rows),
+    table: tableOf(rows, columns),
     series: seriesOf(plan, fit, onLine, told, shown),
   };
+}
+
+export type OptionOrder = 'cheapest' | 'cash' | 'payback' | 'worth';
+
+export const OPTION_ORDERS: readonly { readonly value: OptionOrder; readonly label: string }[] = [
+  { value: 'cheapest', label: 'Cheapest' },
+  { value: 'cash', label: 'Most cash' },
+  { value: 'payback', label: 'Soonest back' },
+  { value: 'worth', label: 'Worth most' },
+];
+
+/** What comes first in each order: the least. */
+const RANKS: Readonly<Record<OptionOrder, (figures: FitOption['figures']) => number>> = {
+  cheapest: ({ money }) => money,
+  cash: ({ yearlyCash }) => 0 - yearlyCash,
+  payback: ({ payback }) => payback ?? Number.POSITIVE_INFINITY,
+  worth: ({ netPresentValue }) => 0 - netPresentValue,
+};
+
+/** The rows in an order of the reader's choice; equals stay as they are. */
+export function orderedRows(rows: readonly OptionRow[], order: OptionOrder): readonly OptionRow[] {
+  const rank = RANKS[order];
+  const of = (row: OptionRow) => rank(row.option.figures);
+  return rows.toSorted((a, b) => (of(a) === of(b) ? 0 : of(a) - of(b)));
 }

@@ -63,12 +63,12 @@ export function optionName(plan: Plan, choice: OptionChoice): string {
 }
 
 const BINDING_WORDS: Readonly<Record<Binding, string>> = {
-  budget: 'the budget',
-  supplyCurrent: 'the power supply',
-  circuits: 'circuits in the panel',
+  budget: 'budget',
+  supplyCurrent: 'power supply',
+  circuits: 'circuits',
   floorSpace: 'floor space',
-  mostChambers: 'the number of chambers you allow',
-  market: 'the market',
+  mostChambers: 'chambers allowed',
+  market: 'market',
 };
 
 /** What keeps an option from growing, in words. */

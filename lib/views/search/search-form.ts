@@ -37,6 +37,19 @@ export type SearchChoices = Pick<
   'arrangements' | 'pumps' | 'hoses' | 'patterns' | 'practices' | 'roughingPumps' | 'spares'
 >;
 
+export type LimitKey = keyof OptionLimits;
+
+export type ChoiceKey = keyof SearchChoices;
+
+/** What the limits are called, in the order of the form. */
+export const LIMIT_LABELS: Readonly<Record<LimitKey, string>> = {
+  budget: 'Budget',
+  dscrLine: 'Debt cover (DSCR)',
+  supplyCurrent: 'Power supply',
+  circuits: 'Circuits for machines',
+  floorSpace: 'Floor for machines',
+};
+
 /** What is wrong where: by limit, by id of a chamber type, by name of a list. */
 export type SearchFaults = Readonly<Record<string, TextFault>>;
 
@@ -73,7 +86,7 @@ function limitField(limit: keyof typeof LIMIT_FIELDS): QuantityField | NumberFie
 /** The unit in which a limit is asked for. */
 export function limitUnit(limit: keyof OptionLimits, shown: ShownAs): string {
   if (limit === 'budget') return shown.currency;
-  if (limit === 'dscrLine') return '× the payments';
+  if (limit === 'dscrLine') return 'at least';
   return shownUnit(limitField(limit).dimension, shown.system);
 }
 
@@ -147,6 +160,34 @@ export function formFor(plan: Plan, form: SearchForm, shown: ShownAs): SearchFor
   };
 }
 
+interface ChoiceList {
+  readonly label: string;
+  readonly options: readonly { readonly value: string; readonly label: string }[];
+}
+
+function named(list: readonly { readonly id: string; readonly name: string }[]): ChoiceList['options'] {
+  return list.map(({ id, name }) => ({ value: id, label: name }));
+}
+
+function registered(id: string): ChoiceList['options'] {
+  const field = fieldOf(id);
+  return field.kind === 'choice' ? field.options.map(({ value, label }) => ({ value, label })) : [];
+}
+
+/** The lists that may be chosen from; roughing pumps only where the form starts chambers with one. */
+export function choiceLists(plan: Plan, { choices }: SearchForm): Readonly<Partial<Record<ChoiceKey, ChoiceList>>> {
+  const roughing = { label: 'Roughing pumps', options: named(plan.pumps) };
+  return {
+    arrangements: { label: 'Pumps are', options: registered('scenario.pumpArrangement') },
+    pumps: { label: 'Types of pump', options: named(plan.pumps) },
+    patterns: { label: 'Hours', options: named(plan.crew.patterns) },
+    hoses: { label: 'Hoses', options: named(plan.hoses) },
+    practices: { label: 'When one chamber starts', options: registered('scenario.startPractice') },
+    ...(choices.practices.includes('roughing') ? { roughingPumps: roughing } : {}),
+    spares: { label: 'Spare pump', options: registered('scenario.sparePump') },
+  };
+}
+
 function readCount(text: string): Result<number, TextFault> {
   const read = readCell(text, { dimension: 'count', shown: '', currency: '' });
   if (!read.ok) return fail({ problem: read.error.problem, remedy: read.error.remedy });
@@ -162,9 +203,14 @@ function readBudget(text: string, shown: ShownAs): Result<number, TextFault> {
   return fail({ problem: 'A budget below nothing buys nothing.', remedy: 'Give 0 or more, or leave it empty.' });
 }
 
-function readLimit(limit: keyof OptionLimits, text: string, shown: ShownAs): Result<number | null, TextFault> {
+/** Cover is spoken of as so many times the payments, not in per cent. */
+const TIMES = '1';
+
+function readLimit(limit: LimitKey, text: string, shown: ShownAs): Result<number | null, TextFault> {
   if (text.trim() === '') return succeed(null);
-  return limit === 'budget' ? readBudget(text, shown) : readFigure(text, limitField(limit), shown);
+  if (limit === 'budget') return readBudget(text, shown);
+  const field = limitField(limit);
+  return readFigure(text, field, shown, limit === 'dscrLine' ? TIMES : undefined);
 }
 
 /** Collects what is wrong while a form is read. */

@@ -49,20 +49,18 @@ export function proofWords({ status, open }: SearchStanding, shown: ShownAs): st
 
 /** What is going on, in one line. */
 export function statusWords({ status, search, worked }: SearchStanding): string {
-  const all = countOf(search?.all ?? 0, 'way', 'ways');
+  const of = `${formatFixed(worked, 0)} of ${countOf(search?.all ?? 0, 'way')}`;
   switch (status) {
     case 'idle':
       return '';
     case 'listing':
       return 'Going through the ways to set up the shop …';
     case 'running':
-      return `${countOf(worked, 'way')} of ${all} worked out so far, the promising ones first.`;
+      return `${of} worked out so far, the promising ones first.`;
     case 'done':
-      return `Finished: ${countOf(worked, 'way')} of ${all} worked out week by week.`;
+      return `Finished: ${of} worked out week by week.`;
     case 'stopped':
-      return search
-        ? `Stopped: ${countOf(worked, 'way')} of ${all} worked out.`
-        : 'Stopped before anything was worked out.';
+      return search ? `Stopped: ${of} worked out.` : 'Stopped before anything was worked out.';
     case 'noToday':
       return 'Today’s shop cannot run as it is, and everything is judged against it. Its row in the sheet says why.';
     case 'failed':

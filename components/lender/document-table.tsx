@@ -1,0 +1,62 @@
+import type { DocumentRow, DocumentTable } from '../../lib/views/lender/document-types.ts';
+import styles from './lender-paper.module.css';
+
+function cellClass(column: number, figuresFrom: number): string | undefined {
+  return column >= figuresFrom ? styles.figureCell : undefined;
+}
+
+function Row({ row, table }: { readonly row: DocumentRow; readonly table: DocumentTable }) {
+  const [first = '', ...rest] = row.cells;
+  if (row.kind === 'heading') {
+    return (
+      <tr className={styles.headingRow}>
+        <th scope="colgroup" colSpan={table.head.length}>
+          {first}
+        </th>
+      </tr>
+    );
+  }
+  return (
+    <tr data-kind={row.kind}>
+      <th scope="row">{first}</th>
+      {rest.map((text, k) => (
+        <td key={table.head[k + 1]} className={cellClass(k + 1, table.figuresFrom)}>
+          {text}
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+/** Rows beyond which a table may run over to the next page. */
+const SHORT = 16;
+
+/** A table of the document; its head is repeated on every page it runs over. */
+export function DocumentTableView({ table }: { readonly table: DocumentTable }) {
+  return (
+    <div className={styles.tableBox}>
+      <table
+        className={styles.table}
+        data-short={table.rows.length <= SHORT}
+        data-columns={table.head.length > 8 ? 'many' : 'few'}
+      >
+        <caption>{table.caption}</caption>
+        <thead>
+          <tr>
+            {table.head.map((text, column) => (
+              <th key={text || `column ${column}`} scope="col" className={cellClass(column, table.figuresFrom)}>
+                {text}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((row, k) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: labels repeat from one heading to the next, and rows keep their places
+            <Row key={`${k} ${row.cells[0]}`} row={row} table={table} />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
