@@ -33,6 +33,30 @@ function titleOf({ kind, id }: LogDraft): string {
   return id === null ? `Log ${what}` : `Change ${what}`;
 }
 
+interface ChoiceProps {
+  readonly label: string;
+  readonly fault: string | undefined;
+  readonly value: string;
+  readonly items: readonly NamedChoice[];
+  readonly onPick: (id: string) => void;
+}
+
+function ChoiceOfName({ label, fault, value, items, onPick }: ChoiceProps) {
+  return (
+    <LogField label={label} fault={fault}>
+      {(attributes) => (
+        <select {...attributes} value={value} onChange={(event) => onPick(event.target.value)}>
+          {items.map((item) => (
+            <option key={item.id} value={item.id}>
+              {item.name}
+            </option>
+          ))}
+        </select>
+      )}
+    </LogField>
+  );
+}
+
 /** A short form for one batch or test, to be filled in by the chamber with a phone. */
 export function LogForm({ plan, start, onDone, onNext }: Props) {
   const [draft, setDraft] = useState(start);
@@ -57,19 +81,6 @@ export function LogForm({ plan, start, onDone, onNext }: Props) {
     if (draft.id !== null) onDone();
     else onNext(newDraft({ ...plan, batchLog: [...plan.batchLog, read.value] }, kind, today()));
   };
-  const choice = (column: 'chamber' | 'product', label: string, items: readonly NamedChoice[]) => (
-    <LogField label={label} fault={faults[column]}>
-      {(attributes) => (
-        <select {...attributes} value={texts[column]} onChange={(event) => set(column, event.target.value)}>
-          {items.map((item) => (
-            <option key={item.id} value={item.id}>
-              {item.name}
-            </option>
-          ))}
-        </select>
-      )}
-    </LogField>
-  );
   return (
     <form ref={form} className={styles.form} aria-labelledby="log-form-title" onSubmit={submit} noValidate>
       <h3 id="log-form-title">{titleOf(draft)}</h3>
@@ -84,8 +95,22 @@ export function LogForm({ plan, start, onDone, onNext }: Props) {
             />
           )}
         </LogField>
-        {choice('chamber', 'Chamber', plan.chambers)}
-        {kind === 'batch' ? choice('product', 'Product', plan.products) : null}
+        <ChoiceOfName
+          label="Chamber"
+          fault={faults.chamber}
+          value={texts.chamber}
+          items={plan.chambers}
+          onPick={(id) => set('chamber', id)}
+        />
+        {kind === 'batch' ? (
+          <ChoiceOfName
+            label="Product"
+            fault={faults.product}
+            value={texts.product}
+            items={plan.products}
+            onPick={(id) => set('product', id)}
+          />
+        ) : null}
         {draftFigures(kind).map((column) => (
           <LogField
             key={column}
