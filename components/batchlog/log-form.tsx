@@ -57,6 +57,36 @@ function ChoiceOfName({ label, fault, value, items, onPick }: ChoiceProps) {
   );
 }
 
+interface FiguresProps {
+  readonly plan: Plan;
+  readonly draft: LogDraft;
+  readonly faults: DraftFaults;
+  readonly onType: (column: LogColumn, text: string) => void;
+}
+
+function FigureFields({ plan, draft, faults, onType }: FiguresProps) {
+  return draftFigures(draft.kind).map((column) => (
+    <LogField
+      key={column}
+      label={columnField(column).label}
+      unit={logUnit(column, plan.site.unitSystem)}
+      fault={faults[column]}
+    >
+      {(attributes) => (
+        <input
+          {...attributes}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          title={columnField(column).meaning}
+          value={draft.texts[column]}
+          onChange={(event) => onType(column, event.target.value)}
+        />
+      )}
+    </LogField>
+  ));
+}
+
 /** A short form for one batch or test, to be filled in by the chamber with a phone. */
 export function LogForm({ plan, start, onDone, onNext }: Props) {
   const [draft, setDraft] = useState(start);
@@ -111,26 +141,7 @@ export function LogForm({ plan, start, onDone, onNext }: Props) {
             onPick={(id) => set('product', id)}
           />
         ) : null}
-        {draftFigures(kind).map((column) => (
-          <LogField
-            key={column}
-            label={columnField(column).label}
-            unit={logUnit(column, plan.site.unitSystem)}
-            fault={faults[column]}
-          >
-            {(attributes) => (
-              <input
-                {...attributes}
-                type="text"
-                inputMode="decimal"
-                autoComplete="off"
-                title={columnField(column).meaning}
-                value={texts[column]}
-                onChange={(event) => set(column, event.target.value)}
-              />
-            )}
-          </LogField>
-        ))}
+        <FigureFields plan={plan} draft={draft} faults={faults} onType={set} />
         <LogField label="Note" fault={faults.note} wide>
           {(attributes) => (
             <input
