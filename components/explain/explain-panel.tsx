@@ -60,8 +60,13 @@ export function ExplainPanel(props: Props) {
   const view = output && context ? explainView(output, context, trail, shown) : null;
   useEffect(() => {
     const element = dialog.current;
+    const opener = document.activeElement;
     element?.showModal();
-    return () => element?.close();
+    return () => {
+      element?.close();
+      // The panel has left the page by now, so the browser gives no focus back by itself.
+      if (opener instanceof HTMLElement) opener.focus();
+    };
   }, []);
   useEffect(() => {
     // Read the new level from its top, by eye and by ear.
