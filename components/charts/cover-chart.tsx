@@ -29,9 +29,15 @@ interface Props {
   readonly axis?: string;
 }
 
+/** Part of the axis that a figure takes. */
+const ROOM = 0.1;
+
 /** Debt cover in each case or year, against the lender's line. */
 export function CoverChart({ view, title, axis = 'lowest DSCR of any twelve months' }: Props) {
   const { rows, ticks, line } = view;
+  const [first = 0, last = 1] = [ticks[0], ticks.at(-1)];
+  // The figure of a bar to the left stands beyond its end.
+  const least = first < 0 ? first - ROOM * (last - first) : first;
   return (
     <ResponsiveContainer width="100%" height={76 + rows.length * 30}>
       <BarChart
@@ -47,7 +53,7 @@ export function CoverChart({ view, title, axis = 'lowest DSCR of any twelve mont
           type="number"
           height={40}
           ticks={ticks as number[]}
-          domain={[ticks[0] ?? 0, ticks.at(-1) ?? 1]}
+          domain={[least, last]}
           tickFormatter={(value: number) => formatFixed(value, 1)}
           label={axisName(axis)}
         />

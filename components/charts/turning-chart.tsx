@@ -31,13 +31,13 @@ function percent(value: number): string {
 
 /** How far each input may go from today's before the purchase is worth nothing, or the lender's line is met: the shortest on top. */
 export function TurningChart({ view, title, description }: Props) {
-  const { rows, ticks } = view;
+  const { bars, ticks } = view;
   const bar = (name: string, key: 'worthAway' | 'coverAway', colour: string) => (
     <Bar name={name} dataKey={key} fill={colour} barSize={9} isAnimationActive={false} />
   );
   return (
-    <ResponsiveContainer width="100%" height={60 + rows.length * 28}>
-      <BarChart layout="vertical" data={rows as TurningRow[]} margin={CHART_MARGIN} title={title} desc={description}>
+    <ResponsiveContainer width="100%" height={60 + bars.length * 28}>
+      <BarChart layout="vertical" data={bars as TurningRow[]} margin={CHART_MARGIN} title={title} desc={description}>
         <CartesianGrid horizontal={false} stroke="var(--line)" />
         <XAxis
           {...AXIS}

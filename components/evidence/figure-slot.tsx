@@ -30,7 +30,14 @@ export function FigureSlot({ name, wide = false, children }: Props) {
     return () => observer.disconnect();
   }, [isNear]);
   return (
-    <div ref={ref} id={slotId(name)} tabIndex={-1} className={wide ? styles.wide : styles.slot} data-drawn={isNear}>
+    <div
+      ref={ref}
+      id={slotId(name)}
+      tabIndex={-1}
+      className={wide ? styles.wide : styles.slot}
+      data-drawn={isNear}
+      onFocus={() => setNear(true)}
+    >
       {isNear ? children() : <p className={styles.waiting}>{name}</p>}
     </div>
   );

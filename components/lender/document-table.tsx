@@ -1,8 +1,14 @@
 import type { DocumentRow, DocumentTable } from '../../lib/views/lender/document-types.ts';
 import styles from './lender-paper.module.css';
 
-function cellClass(column: number, figuresFrom: number): string | undefined {
+function cellClass(column: number, { figuresFrom, wordsIn = [] }: DocumentTable): string | undefined {
+  if (wordsIn.includes(column)) return styles.wordCell;
   return column >= figuresFrom ? styles.figureCell : undefined;
+}
+
+function widthClass(columns: number): string {
+  if (columns > 8) return 'many';
+  return columns <= 2 ? 'pair' : 'few';
 }
 
 function Row({ row, table }: { readonly row: DocumentRow; readonly table: DocumentTable }) {
@@ -20,7 +26,7 @@ function Row({ row, table }: { readonly row: DocumentRow; readonly table: Docume
     <tr data-kind={row.kind}>
       <th scope="row">{first}</th>
       {rest.map((text, k) => (
-        <td key={table.head[k + 1]} className={cellClass(k + 1, table.figuresFrom)}>
+        <td key={table.head[k + 1]} className={cellClass(k + 1, table)}>
           {text}
         </td>
       ))}
@@ -38,13 +44,20 @@ export function DocumentTableView({ table }: { readonly table: DocumentTable }) 
       <table
         className={styles.table}
         data-short={table.rows.length <= SHORT}
-        data-columns={table.head.length > 8 ? 'many' : 'few'}
+        data-columns={widthClass(table.head.length)}
       >
         <caption>{table.caption}</caption>
+        {table.widths ? (
+          <colgroup>
+            {table.widths.map((width, column) => (
+              <col key={table.head[column]} style={{ width: `${width}%` }} />
+            ))}
+          </colgroup>
+        ) : null}
         <thead>
           <tr>
             {table.head.map((text, column) => (
-              <th key={text || `column ${column}`} scope="col" className={cellClass(column, table.figuresFrom)}>
+              <th key={text || `column ${column}`} scope="col" className={cellClass(column, table)}>
                 {text}
               </th>
             ))}

@@ -1,16 +1,11 @@
+import { guarded, isFormula } from '../plan/log-text/formula-guard.ts';
+
 /** A cell of a table of figures: numbers as they are, none as null. */
 export type CsvCell = string | number | null;
 
-/**
- * Spreadsheets take a text that begins like a formula for one, so it is given an apostrophe, which they show as text.
- * Numbers are written by us and stay numbers.
- */
-function harmless(text: string): string {
-  return /^[\s]*[=+\-@\t\r]/.test(text) ? `'${text}` : text;
-}
-
 function textCell(text: string): string {
-  const safe = harmless(text);
+  // Figures are written by us as numbers, so a text that looks like a formula is never meant as one.
+  const safe = isFormula(text) ? guarded(text) : text;
   return /[",\n\r;\t]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 

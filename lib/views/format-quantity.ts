@@ -69,6 +69,8 @@ export function quantityWithUnit(value: number | null, dimension: Dimension, sho
 export function withUnit(figure: string, unit: string): string {
   if (unit === '') return figure;
   const [sign = '', ...rest] = unit.split('/');
+  // A rate such as 1/h: "3/h".
+  if (sign === '1') return [figure, ...rest].join('/');
   const isCurrency = !/^[a-z%°µ]/i.test(sign) || /^[A-Z]{3}$/.test(sign);
   if (!isCurrency) return `${figure} ${unit}`;
   const [, minus = '', digits = figure] = /^(−?)(.*)$/.exec(figure) ?? [];

@@ -29,6 +29,8 @@ export interface TurningView {
   readonly summary: string;
   /** The least room first; inputs that never turn last. */
   readonly rows: readonly TurningRow[];
+  /** Those that turn somewhere: what there is to draw. */
+  readonly bars: readonly TurningRow[];
   /** Round marks of the axis [%]. */
   readonly ticks: readonly number[];
   readonly table: DataTable;
@@ -199,6 +201,7 @@ export function turningView(plan: Plan, points: readonly TurningPoint[], line: n
     finding: findingOf(points, rows),
     summary: `One input at a time is turned, in today’s shop too, all others as they are. It is worth its money as long as its net present value is above nothing; the lender is content as long as the lowest DSCR is ${lender} or more. Each input is tried all along its range; weeks are run anew where it changes the drying or the market.`,
     rows,
+    bars: rows.filter(({ worthAway, coverAway }) => worthAway !== null || coverAway !== null),
     ticks: ticksOf(rows),
     table: {
       caption: 'How far each input may go, the least room first',

@@ -10,7 +10,7 @@ test.beforeEach(async ({ page }) => {
 test('a plan is saved as a file and opened again', async ({ page }) => {
   await enter(page, 1, 'chambers:mid', '5');
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   const file = await (await download).path();
   const parsed = parsePlan(await readFile(file, 'utf8'));
   expect(parsed.ok && parsed.value.scenarios[1]?.chambers[0]?.count).toBe(5);
@@ -27,7 +27,7 @@ test('a plan is saved as a file and opened again', async ({ page }) => {
 test('a file with faults is not opened, and every fault is shown', async ({ page }) => {
   await enter(page, 1, 'chambers:mid', '5');
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   const text = await readFile(await (await download).path(), 'utf8');
   const broken = text.replace('"count": 5', '"count": 500').replace('"currency": "USD"', '"currency": "dollars"');
   await page.getByTestId('open-file').setInputFiles({
@@ -61,6 +61,6 @@ test('a browser that keeps nothing says so, and the plan can still be saved', as
   await expect(statusLine(page)).toContainText('does not keep the plan');
   await expect(page.getByTestId('keeping')).toHaveText('not kept: save it as a file');
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   expect((await download).suggestedFilename()).toMatch(/\.rimeplan\.json$/);
 });

@@ -22,7 +22,7 @@ async function planNames(page: Page): Promise<string[]> {
 
 /** Makes a link that carries the open plan. */
 async function linkOf(page: Page): Promise<string> {
-  await page.getByRole('button', { name: 'Share' }).click();
+  await page.getByRole('button', { name: 'Share', exact: true }).click();
   const field = page.getByRole('textbox', { name: 'Link with the plan' });
   await expect(field).toHaveValue(/#plan=1\./);
   const link = await field.inputValue();
@@ -170,7 +170,7 @@ test('a store without room says so, and keeps the plan as soon as there is room'
   await expect(page.getByTestId('keeping')).toHaveText('not kept: save it as a file');
   await expect(statusLine(page)).toContainText('The store is full');
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
   expect((await download).suggestedFilename()).toMatch(/\.rimeplan\.json$/);
   await page.evaluate(() => (window as unknown as { makeRoom: () => void }).makeRoom());
   await enter(page, 1, 'chambers:mid', '6');

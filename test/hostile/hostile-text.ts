@@ -29,7 +29,6 @@ const ODDITIES = [
   'prototype',
   'toString',
   'hasOwnProperty',
-  '${7*7}',
   '{{7*7}}',
   '../../etc/passwd',
   "'; DROP TABLE plans; --",

@@ -15,7 +15,7 @@ it('a plan file with any letters cut, doubled or put in is sound or refused with
       const text = cuts.reduce((all, { at, length, put }) => all.slice(0, at) + put + all.slice(at + length), TEXT);
       expectTakenOrTold(text, seen);
     }),
-    { numRuns: 3000, endOnFailure: true },
+    { numRuns: 4500, endOnFailure: true },
   );
   expectUntouched();
   expect(seen.refused).toBeGreaterThan(200);

@@ -52,7 +52,7 @@ it('a plan with values of any kind anywhere is sound or refused with reasons', (
         expectTakenOrTold(JSON.stringify(document), seen);
       },
     ),
-    { numRuns: 3000, endOnFailure: true },
+    { numRuns: 2000, endOnFailure: true },
   );
   expectUntouched();
   expect(seen.taken).toBeGreaterThan(200);

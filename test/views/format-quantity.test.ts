@@ -57,6 +57,7 @@ describe('quantityWithUnit', () => {
 
   it('adds nothing where there is no unit', () => {
     expect(withUnit('12', '')).toBe('12');
+    expect(withUnit('216,000', '1/h')).toBe('216,000/h');
   });
 });
 

@@ -50,6 +50,10 @@ describe('what must be true, in words', () => {
     expect(pump?.worth).toMatch(/^never, from \$0 to /);
   });
 
+  it('draws what turns somewhere', () => {
+    expect(view.bars.map(({ id }) => id)).toEqual(['price', 'wage', 'load', 'interest']);
+  });
+
   it('says what a purchase that is not worth it would need', () => {
     const poor = turningView(
       DEMO_PLAN,

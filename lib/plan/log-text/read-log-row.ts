@@ -5,11 +5,11 @@ import type { LogEntry, Plan } from '../plan-types.ts';
 import { readFieldCell } from '../read-cell.ts';
 import { logEntryFindings } from '../rules/log-rule.ts';
 import { type DecimalStyle, withPoint } from './decimal-style.ts';
+import { withoutGuard } from './formula-guard.ts';
 import { BATCH_COLUMNS, columnField, type FigureColumn, type LogColumn, TEST_COLUMNS } from './log-columns.ts';
 import { findNamed, nearestNamed } from './nearest-name.ts';
 import { type DateOrder, readDate } from './read-date.ts';
 import type { HeadColumn } from './read-header.ts';
-import { withoutGuard } from './write-csv.ts';
 
 /** How the rows of one table are to be read. */
 export interface RowReading {

@@ -1,6 +1,8 @@
 import { fieldsOf, keyOf, type Section } from '../../inputs/register.ts';
+import { fieldAtPath } from '../../plan/field-at-path.ts';
 import type { Plan } from '../../plan/plan-types.ts';
-import { countOf } from '../format-number.ts';
+import { isRawObject, valueAt } from '../../plan/raw-value.ts';
+import { countOf, NONE } from '../format-number.ts';
 import type { ShownAs } from '../format-quantity.ts';
 import { type InputNote, inputNote } from '../input-note.ts';
 import { tableBlock, words } from './document-text.ts';
@@ -59,29 +61,87 @@ function partsOf(sources: LenderSources): readonly Part[] {
   ];
 }
 
-function notesOf({ parent, section }: Part, plan: Plan, shown: ShownAs): readonly InputNote[] {
-  return fieldsOf(section).map((field) => inputNote(plan, `${parent}.${keyOf(field)}`, shown));
+/** A value with its place in the plan. */
+interface Given {
+  readonly path: string;
+  readonly note: InputNote;
 }
 
-function rowOf({ label, value, range, origin, source, note }: InputNote): DocumentRow {
-  const said = [source, note].filter((text) => text !== '').join(' ');
-  return { cells: [label, value, range, origin, said], kind: origin === 'guess' ? 'guess' : 'plain' };
+/** What a loan of each kind makes no use of. */
+const IDLE = {
+  share: ['amount'],
+  amount: ['share'],
+  running: ['share', 'fee', 'startMonth'],
+} as const;
+
+function isIdle({ section, parent }: Part, key: string, plan: Plan): boolean {
+  if (section !== 'loan') return false;
+  const loan = plan.financing.loans[Number(parent.split('.').at(-1))];
+  const idle: readonly string[] = loan ? IDLE[loan.basis] : [];
+  return idle.includes(key);
 }
 
-function isGiven({ origin, value }: InputNote): boolean {
-  return origin !== 'your choice' && value !== '—';
+function givenIn(part: Part, plan: Plan, shown: ShownAs): readonly Given[] {
+  const { parent, section } = part;
+  return fieldsOf(section)
+    .filter((field) => !isIdle(part, keyOf(field), plan))
+    .map((field) => `${parent}.${keyOf(field)}`)
+    .map((path) => ({ path, note: inputNote(plan, path, shown) }))
+    .filter(({ note }) => note.origin !== 'your choice' && note.value !== NONE);
+}
+
+/** A figure of so many zeros is easier to read in the unit and the power of ten in which it was entered. */
+const TINY = /^[^1-9]*0\.000/;
+
+/** Times and plain factors are read more easily as they were entered: 6 d and not 144 h, 1.25 and not 125 %. */
+function isAsEntered(path: string, { value }: InputNote, unit: unknown): boolean {
+  const field = fieldAtPath(path);
+  const isTime = field !== undefined && 'dimension' in field && field.dimension === 'time';
+  return TINY.test(value) || unit === '1' || isTime;
+}
+
+/** Zeros behind the last digit that means something are left out where there are more than two decimals. */
+function withoutZeros(text: string): string {
+  return text.replace(/\.(\d{3,})/g, (_, digits: string) => `.${digits}`.replace(/\.?0+$/, ''));
+}
+
+function valueAndRange(plan: Plan, { path, note }: Given): readonly [string, string] {
+  const raw = valueAt(plan, path.split('.'));
+  if (!isRawObject(raw) || !isAsEntered(path, note, raw.unit))
+    return [withoutZeros(note.value), withoutZeros(note.range)];
+  const { low, high } = raw;
+  const entered = note.entered.replace(/ 1$/, '');
+  return [entered, low === undefined || high === undefined ? '' : `${String(low)} to ${String(high)}`];
+}
+
+function rowOf(plan: Plan, given: Given, cited: readonly string[]): DocumentRow {
+  const { label, origin, source, note } = given.note;
+  const place = source === '' ? '' : `[${cited.indexOf(source) + 1}]`;
+  const said = [place, note].filter((text) => text !== '').join(' ');
+  return { cells: [label, ...valueAndRange(plan, given), origin, said], kind: origin === 'guess' ? 'guess' : 'plain' };
+}
+
+/** Sources that the listed values cite, in the order in which they are first cited. */
+export function citedBy(sources: LenderSources): readonly string[] {
+  const { plan, shown } = sources;
+  const given = partsOf(sources).flatMap((part) => givenIn(part, plan, shown));
+  return [...new Set(given.map(({ note }) => note.source).filter((source) => source !== ''))];
 }
 
 /** Every value that the figures rest on, with where it comes from. */
 export function assumptionSection(sources: LenderSources): DocumentSection {
   const { plan, shown } = sources;
-  const parts = partsOf(sources).map((part) => ({ part, notes: notesOf(part, plan, shown).filter(isGiven) }));
-  const all = parts.flatMap(({ notes }) => notes);
-  const count = (origin: string) => all.filter((note) => note.origin === origin).length;
-  const lead = `${countOf(all.length, 'value')} stand behind these figures: ${count('measured')} measured, ${count('quoted')} quoted, ${count('handbook')} from handbooks and ${count('guess')} guesses. Guesses are marked and should be replaced first.`;
+  const cited = citedBy(sources);
+  const parts = partsOf(sources).map((part) => ({ heading: part.heading, given: givenIn(part, plan, shown) }));
+  const all = parts.flatMap(({ given }) => given);
+  const count = (origin: string) => all.filter(({ note }) => note.origin === origin).length;
+  const lead = `${countOf(all.length, 'value')} stand behind these figures: ${count('measured')} measured, ${count('quoted')} quoted, ${count('handbook')} from handbooks and ${count('guess')} guesses. Guesses are shaded and should be replaced first. Numbers in brackets are of the sources at the end.`;
   const rows = parts
-    .filter(({ notes }) => notes.length > 0)
-    .flatMap(({ part, notes }): DocumentRow[] => [{ cells: [part.heading], kind: 'heading' }, ...notes.map(rowOf)]);
+    .filter(({ given }) => given.length > 0)
+    .flatMap(({ heading, given }): DocumentRow[] => [
+      { cells: [heading], kind: 'heading' },
+      ...given.map((one) => rowOf(plan, one, cited)),
+    ]);
   return {
     id: 'assumptions',
     title: 'Assumptions and where they come from',
@@ -92,14 +152,8 @@ export function assumptionSection(sources: LenderSources): DocumentSection {
         head: ['What', 'Value', 'Range', 'Origin', 'Source and note'],
         rows,
         figuresFrom: 5,
+        widths: [27, 17, 21, 10, 25],
       }),
     ],
   };
-}
-
-/** Bibliography keys that the listed values cite. */
-export function citedBy(sources: LenderSources): readonly string[] {
-  const { plan, shown } = sources;
-  const notes = partsOf(sources).flatMap((part) => notesOf(part, plan, shown));
-  return [...new Set(notes.map((note) => note.source).filter((source) => source !== ''))];
 }

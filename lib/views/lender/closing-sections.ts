@@ -49,7 +49,7 @@ const METHOD = [
 /** How the figures come about, and whose laws and numbers they rest on. */
 export function methodSection(sources: LenderSources): DocumentSection {
   const horizon = sources.result.finance.statements.income.revenue.length;
-  const cited = [...new Set([...METHOD_SOURCES.map(sourceWords), ...citedBy(sources)])];
+  const cited = [...new Set([...citedBy(sources), ...METHOD_SOURCES.map(sourceWords)])];
   return {
     id: 'method',
     title: 'Method and sources',
@@ -59,7 +59,7 @@ export function methodSection(sources: LenderSources): DocumentSection {
       ),
       { kind: 'list', items: METHOD },
       { kind: 'heading', text: 'Sources' },
-      { kind: 'list', items: cited.map((text) => ({ about: '', words: text })) },
+      { kind: 'list', items: cited.map((text, k) => ({ about: `${k + 1}`, words: text })) },
     ],
   };
 }

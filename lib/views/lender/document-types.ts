@@ -17,6 +17,10 @@ export interface DocumentTable {
   readonly rows: readonly DocumentRow[];
   /** Columns from this one on hold figures and stand to the right; the number of columns where none does. */
   readonly figuresFrom: number;
+  /** Columns among those that hold words after all. */
+  readonly wordsIn?: readonly number[];
+  /** Shares of the width by column [%]; as the text asks where not given. */
+  readonly widths?: readonly number[];
   /** Needs the longer side of the paper. */
   readonly isWide?: boolean;
 }

@@ -47,6 +47,7 @@ function loanTable(sources: LenderSources): DocumentBlock {
     head: ['Loan', 'Sum', 'Drawn', 'Interest', 'Months', 'Months without principal', 'Fee'],
     rows: result.finance.loans.map((loan) => plain(...loanRow(plan, loan, sources))),
     figuresFrom: 1,
+    wordsIn: [2, 5],
   });
 }
 

@@ -22,9 +22,9 @@ function breakEvenLead({ result, shown }: LenderSources): string {
   const room = formatPercent(Math.abs(withLoans.marginOfSafety));
   const verdict =
     withLoans.marginOfSafety >= 0
-      ? `Sales may fall by ${room} before costs and loan payments of the dearest year are no longer covered.`
-      : `Sales would have to rise by ${room} of themselves to cover costs and loan payments of the dearest year.`;
-  return `A normal week sells for ${sales}. ${verdict}`;
+      ? `The shop may sell ${room} less by weight, running cost falling with it, before costs and loan payments of the dearest year are no longer covered.`
+      : `The shop would have to sell ${room} more by weight, running cost rising with it, to cover costs and loan payments of the dearest year.`;
+  return `A normal week sells for ${sales}. ${verdict} A fall of prices at full cost bites sooner: it is among the stress cases.`;
 }
 
 /** How much has to be sold. */
@@ -60,7 +60,7 @@ export function stressSection({ risk, result, shown }: LenderSources): DocumentS
       { kind: 'figure', figure: 'stress' },
       fromDataTable(view.table),
       words(
-        'Stresses are those that lenders customarily ask of small borrowers. Sales fall by price at full cost; late machines are paid for as planned; a lost customer is not made up by others.',
+        'Stresses are those that lenders customarily ask of small borrowers. Sales fall by price, at full volume and full cost, which is harder than selling less; late machines are paid for as planned; a lost customer is not made up by others.',
       ),
     ],
   };

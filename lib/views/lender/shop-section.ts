@@ -30,6 +30,7 @@ function limitBlocks(
       head: view.table.head,
       rows: view.table.rows.map((cells) => plain(...cells)),
       figuresFrom: 1,
+      wordsIn: [3],
     }),
   ];
 }

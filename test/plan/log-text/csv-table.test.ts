@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { LONGEST_CSV, readCsv } from '../../../lib/plan/log-text/csv-table.ts';
-import { withoutGuard, writeCsv } from '../../../lib/plan/log-text/write-csv.ts';
+import { withoutGuard } from '../../../lib/plan/log-text/formula-guard.ts';
+import { writeCsv } from '../../../lib/plan/log-text/write-csv.ts';
 
 function rowsOf(text: string): readonly (readonly string[])[] {
   const table = readCsv(text);
