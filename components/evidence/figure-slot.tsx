@@ -30,6 +30,7 @@ export function FigureSlot({ name, wide = false, children }: Props) {
     return () => observer.disconnect();
   }, [isNear]);
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the focus that a jump brings only draws the figure
     <div
       ref={ref}
       id={slotId(name)}
