@@ -5,6 +5,7 @@ import { findCycles } from './architecture/cycles.ts';
 import { findLongFiles } from './architecture/file-sizes.ts';
 import { findForbiddenGlobals } from './architecture/forbidden-globals.ts';
 import { findLongFunctions, medianFunctionLines } from './architecture/function-sizes.ts';
+import { findHtmlSinks } from './architecture/html-sinks.ts';
 import { findImportFaults } from './architecture/import-rules.ts';
 import { listProjectFiles, readProjectFiles } from './architecture/project-files.ts';
 import { findForbiddenReach } from './architecture/reach.ts';
@@ -60,6 +61,10 @@ describe('the project', () => {
 
   it('computes without browser, clock or chance', () => {
     expect(findForbiddenGlobals(product)).toEqual([]);
+  });
+
+  it('makes neither markup nor code of any text', () => {
+    expect(findHtmlSinks(product)).toEqual([]);
   });
 
   it('cites every source of the bibliography and none besides', () => {
