@@ -169,7 +169,7 @@ export function earningsTerm(months: Months, month: number, symbol: string): Ter
   const label = `Earned in ${monthName(month)}, ${months.whose}`;
   return workedTerm({ label, symbol, value: booked(months, 'ebitda', month), dimension: 'money' }, () =>
     bookedSum(
-      'sales − running cost − standing cost',
+      'sales + running cost + standing cost, costs being negative',
       EARNINGS.map(([line, name, letter, work]) =>
         workedTerm({ label: name, symbol: letter, value: booked(months, line, month), dimension: 'money' }, () =>
           work(months, month),

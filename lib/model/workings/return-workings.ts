@@ -98,7 +98,7 @@ function flowTerm(context: WorkContext, found: ScenarioReturn, moment: number): 
   const value = found.incremental[moment] ?? 0;
   return workedTerm({ label, symbol: numbered('f', moment), value, dimension: 'money' }, () =>
     sumWorking(
-      'earned − tied up − equipment − tax, each beyond today',
+      'earned + tied up + equipment + tax, each beyond today, money out being negative',
       BEFORE_LOANS.map((line) => lineTerm(context, found, line, moment)),
     ),
   );
@@ -211,7 +211,7 @@ function leftTerm(found: ScenarioReturn): Term {
     ),
   ];
   return workedTerm({ label: 'Left at the horizon', symbol: 'L', value: found.leftAtHorizon, dimension: 'money' }, () =>
-    sumWorking('equipment + stock and debts − tax, each beyond today', terms),
+    sumWorking('equipment + stock and debts + tax, each beyond today, tax to be paid being negative', terms),
   );
 }
 
