@@ -1,5 +1,5 @@
-import type { Candidates } from '../insight/options/list-candidates.ts';
-import { countChoices } from '../insight/options/option-choices.ts';
+import { type Candidates, joinCandidates } from '../insight/options/candidates.ts';
+import { countChoices, type SpaceSlice, spaceSlices } from '../insight/options/option-choices.ts';
 import {
   nextFamily,
   type OpenOptions,
@@ -26,7 +26,7 @@ export interface SearchRequest {
 
 /** What a search asks of an engine; across threads every answer is a promise. */
 export interface SearchEngine {
-  readonly list: (request: SearchRequest) => Promise<Candidates | null>;
+  readonly list: (request: SearchRequest, slice: SpaceSlice) => Promise<Candidates | null>;
   readonly workOut: (request: SearchRequest, members: readonly Candidate[]) => Promise<OptionOutcome[]>;
 }
 
@@ -51,6 +51,8 @@ export interface SearchState {
   readonly request: SearchRequest | null;
   /** What has been found; null until the space has been gone through. */
   readonly search: OptionSearch | null;
+  /** Share of the space that has been gone through, 0–1. */
+  readonly listed: number;
   /** Options worked out so far. */
   readonly worked: number;
   /** What has not been looked at. */
@@ -77,7 +79,9 @@ export class SearchDesk {
   #serial = 0;
   /** What is out with the engines, by key. */
   #out: ReadonlyMap<string, Job<SearchEngine>> = new Map();
-  #state: SearchState = { status: 'idle', request: null, search: null, worked: 0, open: NOTHING_OPEN };
+  /** What slices of the space have given, as long as not all have. */
+  #lists: readonly Candidates[] = [];
+  #state: SearchState = { status: 'idle', request: null, search: null, listed: 0, worked: 0, open: NOTHING_OPEN };
 
   /** @param atOnce families out at a time, ≥ 1 */
   constructor(makeBoard: (report: JobReport) => Board<SearchEngine>, atOnce: number) {
@@ -102,10 +106,17 @@ export class SearchDesk {
   start(asked: Asked): void {
     this.#serial += 1;
     const request = { ...asked, serial: this.#serial };
-    const key = `${this.#serial} list`;
-    this.#out = new Map([[key, { key, slow: false, start: (engine) => engine.list(request) }]]);
+    const slices = spaceSlices(request.space);
+    this.#lists = [];
+    this.#out = new Map(
+      slices.map((slice, k) => {
+        const key = `${request.serial} list ${k}`;
+        return [key, { key, slow: false, start: (engine) => engine.list(request, slice) }];
+      }),
+    );
     this.#board.want([...this.#out.values()]);
-    this.#set({ status: 'listing', request, search: null, worked: 0, open: NOTHING_OPEN });
+    this.#set({ status: 'listing', request, search: null, listed: 0, worked: 0, open: NOTHING_OPEN });
+    if (slices.length === 0) this.#goOn(startSearch(joinCandidates([])));
   }
 
   /** Stops the search; what has been found stays. */
@@ -116,13 +127,19 @@ export class SearchDesk {
   #take(key: string, value: unknown): void {
     if (!this.#out.has(key)) return;
     this.#out = new Map([...this.#out].filter(([other]) => other !== key));
-    if (this.#state.status === 'listing') this.#begin(value as Candidates | null);
+    if (this.#state.status === 'listing') this.#takeList(value as Candidates | null);
     else if (this.#state.search) this.#goOn(withOutcomes(this.#state.search, value as OptionOutcome[]));
   }
 
-  #begin(candidates: Candidates | null): void {
-    if (candidates) this.#goOn(startSearch(candidates));
-    else this.#end('noToday');
+  #takeList(candidates: Candidates | null): void {
+    if (!candidates) {
+      this.#end('noToday');
+      return;
+    }
+    this.#lists = [...this.#lists, candidates];
+    const parts = this.#lists.length + this.#out.size;
+    if (this.#out.size === 0) this.#goOn(startSearch(joinCandidates(this.#lists)));
+    else this.#set({ listed: this.#lists.length / parts });
   }
 
   /** Hands out what the engines have room for, and ends the search when nothing is out and nothing is left. */

@@ -1,6 +1,8 @@
 /// <reference lib="webworker" />
 import { expose } from 'comlink';
-import { type Candidates, listCandidates } from '../insight/options/list-candidates.ts';
+import type { Candidates } from '../insight/options/candidates.ts';
+import { listCandidates } from '../insight/options/list-candidates.ts';
+import type { SpaceSlice } from '../insight/options/option-choices.ts';
 import { type OptionContext, optionContext } from '../insight/options/option-context.ts';
 import type { Candidate, OptionOutcome } from '../insight/options/option-types.ts';
 import { workOutOption } from '../insight/options/work-out-option.ts';
@@ -21,10 +23,10 @@ function contextOf({ serial, plan, baseId }: SearchRequest): OptionContext | nul
   return ground.context;
 }
 
-/** All that may do in a space; null when today's shop, against which everything is judged, cannot run. */
-function list(request: SearchRequest): Candidates | null {
+/** All that may do in a slice of the space; null when today's shop, against which everything is judged, cannot run. */
+function list(request: SearchRequest, { space, firstPlace }: SpaceSlice): Candidates | null {
   const context = contextOf(request);
-  return context && listCandidates(context, request.space, request.limits, memory.simulate);
+  return context && listCandidates(context, space, request.limits, memory.simulate, firstPlace);
 }
 
 /** Works some candidates out; those of one family one after the other, so that they share their weeks. */

@@ -2,11 +2,19 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { withOption } from '../../lib/insight/options/option-frontier.ts';
 import { openOptions, workedOut } from '../../lib/insight/options/option-search.ts';
-import type { Candidate, FitOption, OptionOutcome } from '../../lib/insight/options/option-types.ts';
+import type { Candidate, FitOption, OptionOutcome, OptionSpace } from '../../lib/insight/options/option-types.ts';
 import { JobBoard } from '../../lib/io/job-board.ts';
 import { SearchDesk, type SearchEngine } from '../../lib/io/search-desk.ts';
 
-const ASKED = { plan: {}, baseId: '', space: {}, limits: {} } as unknown as Parameters<SearchDesk['start']>[0];
+/** A space of three mixtures of chambers, over which the made-up options are spread. */
+const SPACE = {
+  chambers: [{ chamber: 'mid', least: 1, most: 3 }],
+  mostChambers: 3,
+  arrangements: ['own'],
+  pumps: [],
+} as unknown as OptionSpace;
+
+const ASKED = { plan: {}, baseId: '', space: SPACE, limits: {} } as unknown as Parameters<SearchDesk['start']>[0];
 
 /** An option of a made-up space: what it is thought to be and what it turns out to be. */
 interface Made {
@@ -55,7 +63,11 @@ function deskOn(made: readonly Made[] | null, engines: number) {
   const later = <Value>(value: Value) => new Promise<Value>((resolve) => ends.push(() => resolve(value)));
   const ruledOut = { budget: 0, supplyCurrent: 0, circuits: 0, floorSpace: 0 };
   const engine: SearchEngine = {
-    list: () => later(made && { candidates: candidatesOf(made), all: made.length, ruledOut }),
+    list: (_, { space }) => {
+      const part = (space.chambers[0]?.least ?? 0) % 3;
+      const own = made && candidatesOf(made).filter(({ place }) => place % 3 === part);
+      return later(own && { candidates: own, all: own.length, ruledOut });
+    },
     workOut: (_, members) => later(members.map((member) => outcomeOf(made ?? [], member.place))),
   };
   const desk = new SearchDesk(
@@ -98,7 +110,7 @@ describe('a search on several engines', () => {
     }));
     const { desk, answer } = deskOn(made, 1);
     desk.start(ASKED);
-    await answer(0);
+    for (let k = 0; k < 3; k += 1) await answer(0);
     await answer(0);
     desk.stop();
     const { status, search } = desk.state();
@@ -107,6 +119,13 @@ describe('a search on several engines', () => {
     expect(search && openOptions(search).count).toBe(2);
     await answer(0);
     expect(desk.state().search).toBe(search);
+  });
+
+  it('tells how much of the space has been gone through', async () => {
+    const { desk, answer } = deskOn([], 1);
+    desk.start(ASKED);
+    await answer(0);
+    expect(desk.state()).toMatchObject({ status: 'listing', listed: 1 / 3 });
   });
 
   it('says so when today cannot run', async () => {

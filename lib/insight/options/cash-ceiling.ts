@@ -6,10 +6,8 @@ import { equipmentPurchases } from '../../model/equipment-purchases.ts';
 import { scenarioStages } from '../../model/scenario-stages.ts';
 import { findById } from '../../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../../plan/plan-types.ts';
-import { onShiftTime } from '../../plant/crew.ts';
-import type { CrewSpec, ShopSpec } from '../../plant/types.ts';
 import type { Span } from './margin-ceiling.ts';
-import { type OptionContext, plainCash } from './option-context.ts';
+import type { OptionContext } from './option-context.ts';
 import type { OptionPlan } from './option-plan.ts';
 
 /** What every month's rounding to whole cents may come to, all lines together [money]. */
@@ -47,18 +45,32 @@ export function optionBooks({ horizon }: OptionContext, { plan, scenario }: Opti
   };
 }
 
-function guaranteedPerWeek(plan: Plan, crewSpec: CrewSpec): number {
+/** Hired hours of a week that are paid whatever is done [money/week]. @param onShift people-time of the pattern [s/week] */
+function guaranteedPerWeek(plan: Plan, onShift: number): number {
   const { wage, onCost, guaranteed, ownerAtChambers } = baseValues('crew', plan.crew);
-  return guaranteed ? (Math.max(0, onShiftTime(crewSpec) - ownerAtChambers) / 3600) * wage * (1 + onCost) : 0;
+  return guaranteed ? (Math.max(0, onShift - ownerAtChambers) / 3600) * wage * (1 + onCost) : 0;
+}
+
+/** People-time of a scenario's shifts [s/week]. */
+function patternTime(plan: Plan, { pattern }: Scenario): number {
+  return findById(plan.crew.patterns, pattern, 'shift pattern').shifts.reduce((sum, shift) => {
+    const { start, end, people } = baseValues('shift', shift);
+    return sum + shift.weekdays.length * people * (end - start);
+  }, 0);
 }
 
 /** Least that must be paid each month whatever is made [money/month]: rent, standing charge, maintenance, guaranteed hours. */
-export function leastStanding(plan: Plan, scenario: Scenario, spec: ShopSpec): number {
+export function leastStanding(plan: Plan, scenario: Scenario): number {
   const { rentAndFixed, electricityFixed } = baseValues('site', plan.site);
   const maintenance = scenario.chambers.reduce((sum, { chamber, count }) => {
     return sum + count * baseValues('chamber', findById(plan.chambers, chamber, 'chamber type')).maintenance;
   }, 0);
-  return rentAndFixed + electricityFixed + maintenance + guaranteedPerWeek(plan, spec.crew) * WEEKS_PER_MONTH;
+  return (
+    rentAndFixed +
+    electricityFixed +
+    maintenance +
+    guaranteedPerWeek(plan, patternTime(plan, scenario)) * WEEKS_PER_MONTH
+  );
 }
 
 function sumIn(series: readonly number[], { from, until }: Span): number {
@@ -74,7 +86,7 @@ function earnings(
   span: Span,
 ): number {
   const own = { from: Math.max(span.from, books.from), until: span.until };
-  const before = sumIn(context.today.income.ebitda.map(fromCents), { from: span.from, until: books.from });
+  const before = sumIn(context.todayEarnings, { from: span.from, until: books.from });
   const months = Math.max(0, own.until - own.from);
   return before + (months > 0 ? margin(own) - standing * months : 0);
 }
@@ -92,13 +104,13 @@ export function yearlyCash(
   standing: number,
   margin: (span: Span) => number,
 ): number {
-  const { horizon, plan, today } = context;
+  const { horizon, plan, todayCash } = context;
   const fullYears = { from: 0, until: 12 * Math.floor(horizon / 12) };
   const { taxRate } = baseValues('financing', plan.financing);
   const earned = earnings(context, books, standing, margin, fullYears);
   const tax = taxRate * Math.max(0, earned - sumIn(books.writtenOff, fullYears));
   const untaxed = earnings(context, books, standing, margin, { from: fullYears.until, until: horizon });
   const equipment = sumIn(books.equipment, { from: 0, until: horizon });
-  const beyond = earned - tax + untaxed + equipment + books.capital - fromCents(plainCash(today));
+  const beyond = earned - tax + untaxed + equipment + books.capital - todayCash;
   return (beyond + ROUNDING * horizon) / books.years;
 }

@@ -1,5 +1,6 @@
 import type { Simulate } from '../../model/scenario-week.ts';
 import type { ChamberUnitSpec, PumpSpec, ShopSpec } from '../../plant/types.ts';
+import type { OptionChoice } from './option-types.ts';
 
 /** Dried product of each kind in a week [kg/week], by product. */
 export type Output = ReadonlyMap<string, number>;
@@ -40,22 +41,62 @@ function loneWeek(spec: ShopSpec, simulate: Simulate): Output {
   return new Map(outcome.value.products.map(({ productId, dryOut }) => [productId, dryOut]));
 }
 
+/** Chambers of a type that hang together on one pump. */
+export interface LoneCase {
+  readonly chamber: string;
+  readonly pump: string;
+  readonly hose: string;
+  /** Chambers on the pump, of whatever type. */
+  readonly sharing: number;
+  /** How many such chambers the shop has. */
+  readonly count: number;
+}
+
+/** The chambers of an option by type and by how many share their pump: in the order in which they are hung on pumps. */
+export function loneCases({ chambers, pumpArrangement, groupSize, pump, hose }: OptionChoice): LoneCase[] {
+  const units = chambers.flatMap(({ chamber, count }) => new Array<string>(count).fill(chamber));
+  const size = { own: 1, shared: Math.max(1, units.length), groups: groupSize }[pumpArrangement];
+  const counts = new Map<string, LoneCase>();
+  units.forEach((chamber, k) => {
+    const sharing = Math.min(size, units.length - size * Math.floor(k / size));
+    const key = `${chamber} ${sharing}`;
+    counts.set(key, { chamber, pump, hose, sharing, count: (counts.get(key)?.count ?? 0) + 1 });
+  });
+  return [...counts.values()];
+}
+
+function unitOf(spec: ShopSpec, chamber: string): { readonly unit: ChamberUnitSpec; readonly pump: PumpSpec } {
+  for (const { chambers, pump } of spec.groups) {
+    const unit = chambers.find((one) => one.chamber.typeId === chamber);
+    if (unit) return { unit, pump };
+  }
+  throw new RangeError(`the shop has no chamber "${chamber}"`);
+}
+
 /**
  * What a shop would make if every chamber worked alone with its share of its pump, in a market that takes everything [kg/week]: close
  * to the truth where neither people nor traps are short. A guess for the order of work, not a bound.
- * @param crewKey tells the shifts of this shop from those of others
+ * @param spec the shop, made only where a week has to be run
+ * @param crewKey tells the hours and freezers of this shop from those of others
  * @param known weeks kept between calls
  */
-export function loneOutput(spec: ShopSpec, crewKey: string, known: LoneWeeks, simulate: Simulate): Output {
+export function loneOutput(
+  choice: OptionChoice,
+  spec: () => ShopSpec,
+  crewKey: string,
+  known: LoneWeeks,
+  simulate: Simulate,
+): Output {
   const total = new Map<string, number>();
-  for (const { pump, chambers } of spec.groups) {
-    for (const unit of chambers) {
-      const { diameter, length } = unit.hose;
-      const key = [unit.chamber.typeId, pump.typeId, chambers.length, diameter, length, crewKey].join(' ');
-      const week = known.get(key) ?? loneWeek(loneShop(spec, unit, shareOf(pump, chambers.length)), simulate);
-      known.set(key, week);
-      for (const [id, dry] of week) total.set(id, (total.get(id) ?? 0) + dry);
-    }
+  for (const { chamber, pump, hose, sharing, count } of loneCases(choice)) {
+    const key = [chamber, pump, hose, sharing, crewKey].join(' ');
+    const run = () => {
+      const found = unitOf(spec(), chamber);
+      return loneWeek(loneShop(spec(), found.unit, shareOf(found.pump, sharing)), simulate);
+    };
+    const week = known.get(key) ?? run();
+    known.set(key, week);
+    for (const [id, dry] of week) total.set(id, (total.get(id) ?? 0) + count * dry);
   }
   return total;
 }

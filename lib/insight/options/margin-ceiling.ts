@@ -6,7 +6,7 @@ import { findById } from '../../plan/find-by-id.ts';
 import type { Plan } from '../../plan/plan-types.ts';
 import { onShiftTime, WEEK } from '../../plant/crew.ts';
 import type { ShopSpec } from '../../plant/types.ts';
-import { type DryingTimes, handsPrice, type Making, makings } from './making.ts';
+import { handsPrice, type Making } from './making.ts';
 
 /** Months of the plan, the first included and the last not. */
 export interface Span {
@@ -85,12 +85,12 @@ function mostGained(ways: readonly Making[], gain: (way: Making) => number, room
  * and market have room for, every batch as quick as it can be, people always there when a chamber calls within their hours in
  * all, no current, no oil, no failing pump, and the cheaper of two ways to see the hands: paid but for the owner's hours, or free.
  * A linear program; infinite when it cannot be solved.
- * @param known shortest drying times, kept between calls
+ * @param ways every batch the shop could make, see `makings`
  */
-export function marginCeiling(plan: Plan, spec: ShopSpec, span: Span, known: DryingTimes): number {
+export function marginCeiling(plan: Plan, spec: ShopSpec, span: Span, ways: readonly Making[]): number {
   const weeks = runningWeeksPerMonth(plan) * Math.max(0, span.until - span.from);
   if (weeks <= 0) return 0;
-  const all = makings(plan, spec, known).filter((way) => Number.isFinite(way.cycle));
+  const all = ways.filter((way) => Number.isFinite(way.cycle));
   const chambers = spec.groups.reduce((sum, group) => sum + group.chambers.length, 0);
   const longest = all.reduce((most, way) => Math.max(most, way.hands), 0);
   const edge = (chambers * longest) / spec.measuredWeeks;

@@ -14,12 +14,28 @@ function marginPerKilogram(plan: Plan, ways: readonly Making[], productId: strin
   return Math.max(0, ...own.map((way) => (way.margin - price * way.hands) / way.saleable));
 }
 
-/** About what sales less running cost come to over some months [money]: what is made, as far as the market takes it. */
-export function marginEstimate(plan: Plan, ways: readonly Making[], output: Output, span: Span): number {
+/** What the market takes over some months [kg], by product and span; null for no limit. */
+export type Demands = Map<string, number | null>;
+
+function knownDemand(plan: Plan, id: string, span: Span, known: Demands): number | null {
+  const key = `${id} ${span.from} ${span.until}`;
+  const demand = known.has(key) ? (known.get(key) ?? null) : demandIn(plan, id, span);
+  known.set(key, demand);
+  return demand;
+}
+
+/** About what sales less running cost come to over some months [money]: what is made, as far as the market takes it. @param known kept between calls */
+export function marginEstimate(
+  plan: Plan,
+  ways: readonly Making[],
+  output: Output,
+  span: Span,
+  known: Demands,
+): number {
   const weeks = runningWeeksPerMonth(plan) * (span.until - span.from);
   return [...output].reduce((sum, [id, dry]) => {
     const { saleableYield } = baseValues('product', findById(plan.products, id, 'product'));
-    const sold = Math.min(dry * saleableYield * weeks, demandIn(plan, id, span) ?? Number.POSITIVE_INFINITY);
+    const sold = Math.min(dry * saleableYield * weeks, knownDemand(plan, id, span, known) ?? Number.POSITIVE_INFINITY);
     return sum + sold * marginPerKilogram(plan, ways, id);
   }, 0);
 }

@@ -68,6 +68,28 @@ export function* optionChoices(space: OptionSpace): Generator<OptionChoice> {
   }
 }
 
+/** Part of a space: all options of one mixture of chambers. */
+export interface SpaceSlice {
+  readonly space: OptionSpace;
+  /** Place of its first option in the order of the whole space. */
+  readonly firstPlace: number;
+}
+
+/** A space cut into slices that together hold every option once, for work in parts; mixtures without a chamber are left out. */
+export function spaceSlices(space: OptionSpace): SpaceSlice[] {
+  const slices: SpaceSlice[] = [];
+  let firstPlace = 0;
+  for (const mix of chamberMixes(space.chambers, space.mostChambers)) {
+    const counts = new Map(mix.map(({ chamber, count }) => [chamber, count]));
+    const fixed = ({ chamber }: ChamberRange) => counts.get(chamber) ?? 0;
+    const chambers = space.chambers.map((range) => ({ ...range, least: fixed(range), most: fixed(range) }));
+    const slice = { ...space, chambers };
+    slices.push({ space: slice, firstPlace });
+    firstPlace += countChoices(slice, Number.POSITIVE_INFINITY);
+  }
+  return slices.filter((slice) => slice.space.chambers.some(({ most }) => most > 0));
+}
+
 /** Number of options of a space, counted no further than `most`. */
 export function countChoices(space: OptionSpace, most: number): number {
   let count = 0;

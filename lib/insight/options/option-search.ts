@@ -1,4 +1,4 @@
-import type { Candidates } from './list-candidates.ts';
+import type { Candidates } from './candidates.ts';
 import { isOutclassed, withOption } from './option-frontier.ts';
 import type { Candidate, EarlyLimit, FitOption, OptionOutcome, Unfit } from './option-types.ts';
 

@@ -8,13 +8,15 @@ import { UNFIT_WORDS } from './option-words.ts';
 export interface SearchStanding {
   readonly status: 'idle' | 'listing' | 'running' | 'done' | 'stopped' | 'noToday' | 'failed';
   readonly search: OptionSearch | null;
+  /** Share of the space that has been gone through, 0–1. */
+  readonly listed: number;
   readonly worked: number;
   readonly open: OpenOptions;
 }
 
-/** Share of the options that has been dealt with, 0–1; undefined while that is not known. */
-export function searchProgress({ status, search, worked, open }: SearchStanding): number | undefined {
-  if (status === 'listing' || !search) return undefined;
+/** How much of what it is at is done, 0–1: going through the space, then working options out. */
+export function searchProgress({ status, search, listed, worked, open }: SearchStanding): number {
+  if (status === 'listing' || !search) return listed;
   const all = worked + search.outclassed + open.count;
   return all > 0 ? 1 - open.count / all : 1;
 }

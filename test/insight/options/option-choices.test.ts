@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countChoices, optionChoices } from '../../../lib/insight/options/option-choices.ts';
+import { countChoices, optionChoices, spaceSlices } from '../../../lib/insight/options/option-choices.ts';
 import type { OptionSpace } from '../../../lib/insight/options/option-types.ts';
 import { TINY_SPACE } from './tiny-search.ts';
 
@@ -63,5 +63,15 @@ describe('the options of a space', () => {
     };
     const some = optionChoices(endless);
     expect(Array.from({ length: 3 }, () => some.next().done)).toEqual([false, false, false]);
+  });
+
+  it('fall into slices that together hold each once, in its place', () => {
+    const all = [...optionChoices(TWO_TYPES)];
+    const slices = spaceSlices({ ...TWO_TYPES, chambers: TWO_TYPES.chambers });
+    const joined = slices.flatMap(({ space, firstPlace }) =>
+      [...optionChoices(space)].map((choice, k) => [firstPlace + k, choice] as const),
+    );
+    expect(joined).toEqual(all.map((choice, place) => [place, choice]));
+    expect(slices).toHaveLength(11);
   });
 });

@@ -106,6 +106,7 @@ describe('how a search stands', () => {
   const standing = {
     status: 'running',
     search: SEARCH,
+    listed: 1,
     worked: 4,
     open: { count: 4, ceiling: 61_234, estimate: 40_987 },
   } as const;
@@ -126,7 +127,7 @@ describe('how a search stands', () => {
     const done = { ...standing, status: 'done', open: { count: 0, ceiling: null, estimate: null } } as const;
     expect(proofWords(done, US)).toContain('Nothing is left to look at');
     expect(searchProgress(done)).toBe(1);
-    expect(searchProgress({ ...standing, status: 'listing' })).toBeUndefined();
+    expect(searchProgress({ ...standing, status: 'listing', listed: 0.25 })).toBe(0.25);
   });
 });
 
