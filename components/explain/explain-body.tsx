@@ -15,7 +15,7 @@ function Lines({ title, lines, onOpen }: LinesProps) {
       <h3>{title}</h3>
       <ol className={styles.lines}>
         {lines.map((line, place) => (
-          <li key={`${line.symbol} ${line.label} ${line.value}`}>
+          <li key={line.key}>
             <button type="button" className={styles.line} onClick={() => onOpen(place)}>
               <span className={styles.symbol}>{line.symbol}</span>
               <span>

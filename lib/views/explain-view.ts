@@ -8,6 +8,8 @@ import { sourceWords } from './source-words.ts';
 
 /** One number of a working, ready to be drawn. */
 export interface ExplainLine {
+  /** Its place among the lines; labels may come twice. */
+  readonly key: string;
   readonly symbol: string;
   readonly label: string;
   readonly value: string;
@@ -59,7 +61,8 @@ function nodeOf(term: Term, shown: ShownAs): Node {
 
 function inputNode(plan: Plan, path: string, shown: ShownAs): Node {
   const note = inputNote(plan, path, shown);
-  return { label: note.label, value: note.value, content: { kind: 'input', path } };
+  const label = note.thing === '' || path.startsWith('scenarios.') ? note.label : `${note.label}: ${note.thing}`;
+  return { label, value: note.value, content: { kind: 'input', path } };
 }
 
 function childrenOf({ content }: Node, plan: Plan, shown: ShownAs): Node[] {
@@ -92,6 +95,7 @@ function originWords(node: Node, plan: Plan, shown: ShownAs): Pick<ExplainLine, 
 function linesOf(node: Node, plan: Plan, shown: ShownAs): ExplainLine[] {
   const { content } = node;
   return childrenOf(node, plan, shown).map((child, k) => ({
+    key: String(k),
     symbol: content.kind === 'worked' ? (content.terms[k]?.symbol ?? '') : '',
     label: child.label,
     value: child.value,

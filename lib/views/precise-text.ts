@@ -5,11 +5,13 @@ import { type ShownAs, shownValue, unitText, withUnit } from './format-quantity.
 /** Digits that mean something in an explanation: enough to do the sum again by hand. */
 const SIGNIFICANT = 5;
 
+/** Decimals of a figure, ends of mere zeros left out; of money at least two. */
 function digitsFor(value: number, isMoney: boolean): number {
   if (Number.isInteger(value)) return 0;
-  const wanted = SIGNIFICANT - 1 - Math.floor(Math.log10(Math.abs(value)));
   if (isMoney && Math.abs(value) >= 1) return 2;
-  return Math.min(12, Math.max(isMoney && Math.abs(value) >= 0.01 ? 2 : 0, wanted));
+  const most = Math.min(12, Math.max(0, SIGNIFICANT - 1 - Math.floor(Math.log10(Math.abs(value)))));
+  const decimals = value.toFixed(most).replace(/0+$/, '').split('.')[1]?.length ?? 0;
+  return Math.max(decimals, isMoney && Math.abs(value) >= 0.01 ? 2 : 0);
 }
 
 /** A figure with its unit, in about five digits; the figure is given in the engine's unit. */

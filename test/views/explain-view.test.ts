@@ -107,7 +107,10 @@ describe('preciseText', () => {
     [0.673829, 'money', '$0.67383'],
     [1234.5, 'money', '$1,234.50'],
     [3, 'count', '3'],
-    [0.1 + 0.2, 'count', '0.30000'],
+    [0.1 + 0.2, 'count', '0.3'],
+    [27.1, 'count', '27.1'],
+    [0.5, 'money', '$0.50'],
+    [2e-8, 'permeability', '0.00000002 s'],
     [3600, 'time', '1 h'],
   ] as const)('writes %d as a %s in about five digits', (value, dimension, text) => {
     expect(preciseText(value, dimension, US)).toBe(text);
