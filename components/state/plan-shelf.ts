@@ -47,7 +47,7 @@ export class PlanShelf {
   /** The plan that was open here last; null when there is none that can be read. */
   async start(): Promise<KeptPlan> {
     const kept = await this.#keeper.start();
-    const look = kept.kind === 'found' ? await this.#look(this.#keeper.openId()) : USUAL_LOOK;
+    const look = await this.#look(this.#keeper.openId());
     const keeping = kept.kind === 'refused' ? 'loose' : 'kept';
     this.#holder.set({ keeping, planId: this.#keeper.openId(), look });
     return kept;

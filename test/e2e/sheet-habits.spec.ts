@@ -80,9 +80,10 @@ test('amounts come in as other spreadsheets write them', async ({ page }) => {
   await put(page, CLIPBOARD.amounts);
   await cellAt(page, 1, 'extraCapital').click();
   await press(page, 'Control+v');
-  await expect(statusLine(page)).toHaveText('Pasted: 3 cells changed, 1 not understood: they are marked.');
+  await expect(statusLine(page)).toHaveText('Pasted: 4 cells changed.');
   await expect(cellAt(page, 1, 'extraCapital')).toHaveText('1,235');
   await expect(cellAt(page, 2, 'extraCapital')).toHaveText('5,000');
+  await expect(cellAt(page, 3, 'extraCapital')).toHaveText('−1,235');
   await expect(cellAt(page, 4, 'extraCapital')).toHaveText('13,700');
 });
 
@@ -188,6 +189,7 @@ test('scenarios stand side by side as columns, and are edited there too', async 
   await expect(at('chambers:mid', 'four-shared')).toHaveText('3');
   await press(page, 'Control+z');
   await expect(at('chambers:mid', 'four-shared')).toHaveText('5');
+  await expect(page.getByTestId('keeping')).toHaveText('kept in this browser');
   await page.reload();
   await expect(at('chambers:mid', 'four-shared')).toHaveText('5');
 });
