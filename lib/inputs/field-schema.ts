@@ -6,6 +6,10 @@ import type { ChoiceField, InputField, NumberField, QuantityField } from './inpu
 import { ORIGINS } from './quantity.ts';
 import { fieldsOf, keyOf, type REGISTER, type Section } from './register.ts';
 
+// The library would compile its schemas, which the page's policy forbids; browsers report even the attempt. It must be told
+// before the first group of fields is described, and every such group is described with the help of this file.
+z.config({ jitless: true });
+
 const LONGEST_SOURCE = 300;
 const LONGEST_NOTE = 2000;
 

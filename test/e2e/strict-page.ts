@@ -12,6 +12,12 @@ export const test = base.extend<Options>({
   context: async ({ context, baseURL, expectedComplaints }, use) => {
     const complaints: string[] = [];
     collectComplaints(context, new URL(baseURL ?? '').origin, complaints);
+    // What the policy stops is not always said in the console: code that only tries whether it may evaluate text is not.
+    await context.addInitScript(() =>
+      document.addEventListener('securitypolicyviolation', (event) =>
+        console.error(`against the policy: ${event.violatedDirective} ${event.blockedURI}`),
+      ),
+    );
     await use(context);
     expect(judgeComplaints(complaints, expectedComplaints), 'the pages must not complain').toEqual([]);
   },
