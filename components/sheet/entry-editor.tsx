@@ -41,6 +41,10 @@ export function EntryEditor({ initialValue, eventKey, onValueChange, scenarioId,
       autoComplete="off"
       spellCheck={false}
       onChange={(event) => report(event.target.value)}
+      onKeyDown={({ key, currentTarget: { value: text } }) => {
+        const isLeft = key === 'Enter' || key === 'Tab';
+        if (isLeft && text === initialValue) context.onKept({ scenarioId, columnId, text });
+      }}
     />
   );
 }

@@ -49,10 +49,10 @@ export const ScenarioSheet = memo(function ScenarioSheet({ hearers, ...content }
   const { rows, lines, columns, currentId, look } = content;
   const [box, width] = useElementWidth<HTMLDivElement>();
   const grid = useRef<GridApi<SheetLine> | null>(null);
-  const { actions, handlers, ofGrid, context } = useSheet(grid, box, content, hearers);
+  const { range, actions, handlers, ofGrid, context } = useSheet(grid, box, content, hearers);
   const { defs, common } = useSheetColumns({ columns, rows, look, width, actions });
   const rowDrag = useRowDrag();
-  useGridUpkeep({ grid, rows, currentId, defs, look });
+  useGridUpkeep({ grid, range, rows, currentId, defs, look });
   const onMoved = useMemo(
     () =>
       ({ finished, api }: ColumnMovedEvent<SheetLine>) => {

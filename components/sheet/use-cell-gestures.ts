@@ -62,8 +62,6 @@ function isOnHandle(event: MouseEvent, place: CellPlace, { ref }: SheetRange): b
 
 /** What the mouse is about, from one of its events to the next. */
 interface Mouse {
-  /** The cell on which a press will bring the focus about. */
-  expected: CellPlace | null;
   /** A range is being selected. */
   isSelecting: boolean;
   /** Where the range is being drawn out to; null while it is not. */
@@ -96,7 +94,6 @@ function onMouseDown(tools: Tools, mouse: Mouse, event: MouseEvent): void {
   const place = event.button === 0 ? placeUnder(event, range) : null;
   mouse.isSelecting = place !== null;
   if (!place) return;
-  mouse.expected = place;
   if (isOnHandle(event, place, range)) beginDrawing(tools, mouse, place);
   else if (event.shiftKey) range.stretchTo(place);
   else range.select(singleCell(place));
@@ -111,21 +108,22 @@ function onContextMenu({ range, actions }: Tools, event: MouseEvent): void {
 }
 
 /**
- * The grid tells of a new focus some time after the mouse has brought it about, perhaps when the range has already been drawn
- * further. So the mouse draws the range itself, and the focus it will bring is not taken as a new beginning.
+ * The grid tells of a new focus some time after a key or the mouse has brought it about, perhaps when the range has already
+ * been drawn further or the focus has gone on. So whoever moves the focus draws the range too, the focus counts that the grid
+ * has when it tells, and a range that begins there is left as it is.
  */
 function gesturesOf(tools: Tools, mouse: Mouse): CellGestures {
-  const { range, actions, shown, onFocus } = tools;
+  const { grid, range, actions, shown, onFocus } = tools;
   return {
     ofGrid: {
-      onCellFocused: ({ rowIndex, column }) => {
-        const columnId = column && typeof column !== 'string' ? column.getId() : '';
-        const place = range.placeOf(rowIndex ?? -1, columnId);
+      onCellFocused: () => {
+        const focused = grid.current?.getFocusedCell();
+        const place = focused && range.placeOf(focused.rowIndex, focused.column.getColId());
         if (!place) return;
         const cell = cellAt(shown(), place);
         onFocus(cell && { scenarioId: cell.row.id, columnId: cell.columnId });
-        if (!mouse.expected || !isSamePlace(mouse.expected, place)) range.select(singleCell(place));
-        mouse.expected = null;
+        const anchor = range.ref.current?.anchor;
+        if (!anchor || !isSamePlace(anchor, place)) range.select(singleCell(place));
       },
       onCellEditRequest: ({ rowIndex, column, newValue, oldValue }) => {
         const place = range.placeOf(rowIndex ?? -1, column.getColId());
@@ -146,7 +144,7 @@ function gesturesOf(tools: Tools, mouse: Mouse): CellGestures {
 
 /** What focus, mouse and editing mean on the sheet; the handlers stay the same from one drawing to the next. */
 export function useCellGestures({ grid, root, shown, range, actions, onFocus }: Tools): CellGestures {
-  const mouse = useRef<Mouse>({ expected: null, isSelecting: false, drawnTo: null });
+  const mouse = useRef<Mouse>({ isSelecting: false, drawnTo: null });
   return useMemo(
     () => gesturesOf({ grid, root, shown, range, actions, onFocus }, mouse.current),
     [grid, root, shown, range, actions, onFocus],

@@ -3,10 +3,11 @@ import { useEffect } from 'react';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import type { SheetLook } from '../../lib/views/sheet-look.ts';
 import type { SheetLine } from './sheet-line.ts';
-import type { GridRef } from './use-sheet-range.ts';
+import type { GridRef, SheetRange } from './use-sheet-range.ts';
 
 interface Shown {
   readonly grid: GridRef;
+  readonly range: SheetRange;
   readonly rows: readonly ScenarioRow[];
   readonly currentId: string;
   readonly defs: readonly (ColDef<SheetLine> | ColGroupDef<SheetLine>)[];
@@ -14,12 +15,14 @@ interface Shown {
 }
 
 /** Rows that were added, moved or brought back take the focus with them. */
-function followCurrent({ grid, rows, currentId, look }: Shown): void {
+function followCurrent({ grid, range, rows, currentId, look }: Shown): void {
   const focused = grid.current?.getFocusedCell();
   const at = rows.findIndex((row) => row.id === currentId);
   if (!focused || at < 0) return;
-  if (look.isSideways) grid.current?.setFocusedCell(focused.rowIndex, currentId);
-  else grid.current?.setFocusedCell(at, focused.column);
+  range.forgetColumns();
+  const { rowIndex, column } = focused;
+  const place = look.isSideways ? range.placeOf(rowIndex, currentId) : range.placeOf(at, column.getColId());
+  if (place) range.focus(place);
 }
 
 /** Keeps what the grid does not follow of itself in step with the page: the current row, folded groups, and the focus. */

@@ -1,6 +1,6 @@
 import type { GridApi } from 'ag-grid-community';
 import { type RefObject, useMemo, useRef } from 'react';
-import { type CellPlace, type CellRange, clampRange, type SheetSize } from '../../lib/views/cell-range.ts';
+import { type CellPlace, type CellRange, clampRange, type SheetSize, singleCell } from '../../lib/views/cell-range.ts';
 import { paintRange } from './paint-range.ts';
 import type { SheetLine } from './sheet-line.ts';
 
@@ -87,6 +87,8 @@ export function useSheetRange(
       focus: (place) => {
         show(grid.current, place);
         grid.current?.setFocusedCell(place.row, columns().ids[place.column] ?? '');
+        // The grid tells of the new focus some time later, perhaps after the next key.
+        select(singleCell(place));
       },
     };
   }, [grid, root, onChange]);

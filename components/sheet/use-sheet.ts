@@ -12,7 +12,7 @@ import { type CellGestures, useCellGestures } from './use-cell-gestures.ts';
 import { useLatest } from './use-latest.ts';
 import { type SheetActions, useSheetActions } from './use-sheet-actions.ts';
 import { type ClipboardHandlers, useSheetClipboard } from './use-sheet-clipboard.ts';
-import { type GridRef, useSheetRange } from './use-sheet-range.ts';
+import { type GridRef, type SheetRange, useSheetRange } from './use-sheet-range.ts';
 import { useShownSheet } from './use-shown-sheet.ts';
 
 /** Who is told of what goes on in the sheet. They must stay the same functions. */
@@ -28,6 +28,7 @@ export interface SheetHearers {
 }
 
 interface SheetHandles {
+  readonly range: SheetRange;
   readonly actions: SheetActions;
   readonly context: SheetContext;
   readonly ofGrid: CellGestures['ofGrid'];
@@ -69,7 +70,11 @@ export function useSheet(
       const { left, bottom } = head.getBoundingClientRect();
       onMenu({ columnId, cell: null, x: left, y: bottom });
     };
-    return { range: range.ref, placeOf: range.placeOf, currentId, isTypedOver, onTyping, onColumnMenu };
-  }, [range, currentId, onTyping, onMenu]);
-  return { actions, context, ofGrid, handlers: { ...clipboard, ...ofMouse, onKeyDown: openHeadMenu } };
+    const onKept = ({ scenarioId, columnId, text }: TypedCell) => {
+      const isWaiting = rows.current.find((row) => row.id === scenarioId)?.entries[columnId]?.fault;
+      if (isWaiting) actions.enter(scenarioId, columnId, text);
+    };
+    return { range: range.ref, placeOf: range.placeOf, currentId, isTypedOver, onTyping, onKept, onColumnMenu };
+  }, [range, rows, actions, currentId, onTyping, onMenu]);
+  return { range, actions, context, ofGrid, handlers: { ...clipboard, ...ofMouse, onKeyDown: openHeadMenu } };
 }
