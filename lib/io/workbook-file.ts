@@ -31,9 +31,10 @@ function filled(rgb: string, ink: string): CellStyle {
 const LOOKS: Readonly<Record<CellLook, CellStyle>> = {
   title: { font: { bold: true, size: 15, color: INK } },
   heading: { font: { bold: true, size: 12, color: { rgb: '14627A' } } },
-  head: { font: { bold: true, color: SOFT }, border: { bottom: LINE } },
+  head: { font: { bold: true, color: SOFT }, border: { bottom: LINE }, alignment: { vertical: 'bottom' } },
   label: { font: { color: INK } },
-  note: { font: { color: SOFT } },
+  note: { font: { color: SOFT }, alignment: { indent: 1 } },
+  wrapped: { font: { color: SOFT, size: 9 }, alignment: { wrapText: true, vertical: 'top' } },
   input: filled('E3F1F6', '0D4A5E'),
   handbook: filled('FBEED2', '6B4600'),
   guess: filled('EFE8F8', '5A3786'),
@@ -46,8 +47,7 @@ const LOOKS: Readonly<Record<CellLook, CellStyle>> = {
 function styleOf({ look, format }: SheetCell): CellStyle {
   const numFmt = FORMATS[format];
   const style = LOOKS[look];
-  const alignment = look === 'head' && format === 'text' ? { wrapText: true, vertical: 'bottom' as const } : undefined;
-  return { ...style, ...(numFmt ? { numFmt } : {}), ...(alignment ? { alignment } : {}) };
+  return numFmt ? { ...style, numFmt } : style;
 }
 
 /** Columns as a list of rows; hucre takes plain values from there and formulas and looks from `cells`. */

@@ -106,7 +106,7 @@ export class AssumptionSheet {
     this.draft.text(row, 1, note.label);
     this.draft.text(row, 4, note.origin, note.origin === 'guess' ? 'guess' : 'note');
     this.draft.text(row, 5, note.range, 'note');
-    this.draft.text(row, 6, [note.source, note.note].filter((words) => words !== '').join(' '), 'note');
+    this.draft.text(row, 6, [note.source, note.note].filter((words) => words !== '').join(' '), 'wrapped');
     const figure = this.#figure(path, field);
     if (figure) this.#value(path, row, figure, lookOf(note.origin), nameFor(keyOf(field), id));
     else this.draft.text(row, VALUE, note.value, 'note');
@@ -130,6 +130,8 @@ export class AssumptionSheet {
   }
 
   #shownFigure(base: number, dimension: Dimension, unit: string): Shown {
+    // A plain factor such as a lender's line of 1.25 is no percentage to its reader.
+    if (SHARES.includes(dimension) && unit === '1') return { value: base, unit: '', format: 'ratio' };
     if (SHARES.includes(dimension))
       return { value: base, unit: dimension === 'fraction' ? '' : 'a year', format: 'share' };
     // Times of the accounts are days and weeks, not hours.

@@ -32,11 +32,11 @@ function months(payback: ScenarioReturn['payback']): number | null {
 function returnFigures(cells: ReturnCells, found: ScenarioReturn, money: string): KeyFigure[] {
   const { rateOfReturn: rate } = found;
   return [
-    { label: 'Payback', unit: 'months', format: 'figure', live: cells.payback, delivered: months(found.payback) },
+    { label: 'Payback', unit: 'months', format: 'ratio', live: cells.payback, delivered: months(found.payback) },
     {
       label: 'Payback, discounted',
       unit: 'months',
-      format: 'figure',
+      format: 'ratio',
       live: cells.discountedPayback,
       delivered: months(found.discountedPayback),
     },

@@ -12,6 +12,8 @@ export type CellLook =
   | 'head'
   | 'label'
   | 'note'
+  /** A longer note that runs over several lines in its own cell. */
+  | 'wrapped'
   /** An assumption that may be changed: measured or quoted, from a handbook, or a guess. */
   | 'input'
   | 'handbook'
