@@ -7,7 +7,7 @@ export function PlansButton() {
   const [isOpen, setOpen] = useState(false);
   return (
     <>
-      <SignButton sign="plans" label="Plans" wordy onPress={() => setOpen(true)} />
+      <SignButton sign="plans" label="Plans" wordy="roomy" onPress={() => setOpen(true)} />
       {isOpen ? <PlansDialog onClose={() => setOpen(false)} /> : null}
     </>
   );

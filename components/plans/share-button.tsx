@@ -59,7 +59,7 @@ export function ShareButton() {
   const [isOpen, setOpen] = useState(false);
   return (
     <>
-      <SignButton sign="link" label="Share" wordy onPress={() => setOpen(true)} />
+      <SignButton sign="link" label="Share" wordy="roomy" onPress={() => setOpen(true)} />
       {isOpen ? <ShareDialog onClose={() => setOpen(false)} /> : null}
     </>
   );

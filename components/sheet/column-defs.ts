@@ -41,7 +41,8 @@ function defOf(column: SheetColumn, look: SheetLook, isNarrow: boolean): ColDef<
     columnGroupShow: isAlwaysShown(column, look) ? undefined : 'open',
     pinned: pinnedOf(column, isNarrow),
     suppressMovable: isName || column.kind === 'flag',
-    rowDrag: isName && look.sort === null,
+    // A finger that drags scrolls the sheet; rows are moved by the buttons above it.
+    rowDrag: isName && look.sort === null && !isNarrow,
   };
 }
 

@@ -59,7 +59,7 @@ export function ColumnsButton({ columns, look }: Props) {
   };
   return (
     <>
-      <SignButton sign="columns" label="Columns" wordy onPress={() => setOpen(true)} />
+      <SignButton sign="columns" label="Columns" wordy="roomy" onPress={() => setOpen(true)} />
       {isOpen ? (
         <NoticeDialog
           title="Columns of the sheet"

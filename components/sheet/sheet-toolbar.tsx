@@ -32,19 +32,19 @@ function RowTools() {
   const isToday = plan.scenarios[0]?.id === currentId;
   return (
     <>
-      <SignButton sign="plus" label="Add" wordy onPress={() => planner.rowGesture(addScenarioLikeToday(plan))} />
+      <SignButton sign="plus" label="Add" wordy="roomy" onPress={() => planner.rowGesture(addScenarioLikeToday(plan))} />
       <SignButton
         sign="copy"
         label="Duplicate"
         keys="Alt+Enter"
-        wordy
+        wordy="roomy"
         onPress={() => planner.rowGesture(duplicateScenario(plan, currentId))}
       />
       <SignButton
         sign="remove"
         label="Delete"
         keys="Alt+Delete"
-        wordy
+        wordy="roomy"
         disabled={isToday}
         onPress={() => planner.rowGesture(deleteScenarios(plan, selectedIds.length > 0 ? selectedIds : [currentId]))}
       />

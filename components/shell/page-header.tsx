@@ -54,7 +54,7 @@ function OpenButton() {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
-      <SignButton sign="open" label="Open" wordy onPress={() => input.current?.click()} />
+      <SignButton sign="open" label="Open" wordy="roomy" onPress={() => input.current?.click()} />
       <input
         ref={input}
         type="file"
@@ -128,7 +128,7 @@ export const PageHeader = memo(function PageHeader() {
         />
         <PlansButton />
         <OpenButton />
-        <SignButton sign="save" label="Save" wordy onPress={planner.saveFile} />
+        <SignButton sign="save" label="Save" wordy="roomy" onPress={planner.saveFile} />
         <ShareButton />
         <ChoiceBar label="Units" options={SYSTEMS} value={plan.site.unitSystem} onChange={setSystem} />
         <ThemeButton />

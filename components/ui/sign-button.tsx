@@ -6,8 +6,8 @@ interface Props {
   readonly label: string;
   readonly onPress: () => void;
   readonly disabled?: boolean;
-  /** Show the label beside the sign, not only to screen readers. */
-  readonly wordy?: boolean;
+  /** Show the label beside the sign, not only to screen readers; `roomy`: only where the screen is wide enough. */
+  readonly wordy?: boolean | 'roomy';
   /** Keys that do the same, such as "Control+Z". */
   readonly keys?: string;
 }
@@ -18,6 +18,7 @@ export function SignButton({ sign, label, onPress, disabled = false, wordy = fal
     <button
       type="button"
       className={wordy ? styles.wordy : styles.bare}
+      data-roomy={wordy === 'roomy' || undefined}
       aria-label={wordy ? undefined : label}
       aria-keyshortcuts={keys}
       title={keys ? `${label} (${keys.replace('Control', 'Ctrl')})` : label}
