@@ -1,11 +1,12 @@
 import styles from './chart-legend.module.css';
+import { BAND_OPACITY } from './chart-look.ts';
 
 export interface LegendItem {
   readonly key: string;
   readonly label: string;
   /** CSS colour. */
   readonly colour: string;
-  readonly mark: 'line' | 'dashed' | 'block';
+  readonly mark: 'line' | 'dashed' | 'block' | 'band';
   /** Said more softly after the label. */
   readonly aside?: string;
   readonly isCurrent?: boolean;
@@ -14,8 +15,8 @@ export interface LegendItem {
 function Swatch({ colour, mark }: Pick<LegendItem, 'colour' | 'mark'>) {
   return (
     <svg width={20} height={12} aria-hidden="true">
-      {mark === 'block' ? (
-        <rect width={20} height={12} rx={2} fill={colour} />
+      {mark === 'block' || mark === 'band' ? (
+        <rect width={20} height={12} rx={2} fill={colour} fillOpacity={mark === 'band' ? BAND_OPACITY : 1} />
       ) : (
         <line
           x1={0}

@@ -12,3 +12,6 @@ export const AXIS = {
 export function axisName(value: string) {
   return { value, position: 'insideBottom', fill: 'var(--ink-soft)', fontSize: 12 } as const;
 }
+
+/** How strongly a band of uncertainty is filled: seen on light and dark, with the lines through it still clear. */
+export const BAND_OPACITY = 0.22;

@@ -49,7 +49,7 @@ export function Figures({ plan, rows, desk, views, currentId, selectedIds }: Pro
           views.length === 0 ? (
             <FigurePending name="Payback" words="Working out the weeks of each scenario …" />
           ) : (
-            <PaybackFigure {...ofAll} selectedIds={selectedIds} />
+            <PaybackFigure plan={plan} {...ofAll} selectedIds={selectedIds} />
           )
         }
       </FigureSlot>

@@ -1,14 +1,19 @@
 import { memo, useState } from 'react';
+import type { Plan } from '../../lib/plan/plan-types.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
-import { paybackMonthNumber, paybackView } from '../../lib/views/payback-view.ts';
+import { type PaybackView, paybackMonthNumber, paybackView } from '../../lib/views/payback-view.ts';
 import type { ScenarioView } from '../../lib/views/scenario-view.ts';
-import { ChartLegend } from '../charts/chart-legend.tsx';
+import { ChartLegend, type LegendItem } from '../charts/chart-legend.tsx';
 import { PaybackChart } from '../charts/payback-chart.tsx';
 import { seriesColour } from '../charts/series-colour.ts';
 import { ChoiceBar } from '../ui/choice-bar.tsx';
 import { FigureFrame } from './figure-frame.tsx';
+import styles from './payback-figure.module.css';
+import { SpreadStudyBar } from './spread-study-bar.tsx';
+import { SPREAD_DRAWS, useSpreadStudy } from './use-spread-study.ts';
 
 interface Props {
+  readonly plan: Plan;
   readonly views: readonly ScenarioView[];
   readonly currentId: string;
   readonly selectedIds: readonly string[];
@@ -21,12 +26,8 @@ const SCOPES = [
   { value: 'selected', label: 'Selected rows' },
 ] as const;
 
-/** Payback: cumulative cash against today. */
-export const PaybackFigure = memo(function PaybackFigure({ views, currentId, selectedIds, shown, isStale }: Props) {
-  const [scope, setScope] = useState<'all' | 'selected'>('all');
-  const chosen = scope === 'all' ? views : views.filter((view) => selectedIds.includes(view.id));
-  const view = paybackView(chosen, currentId, shown);
-  const legend = view.lines.map((line) => ({
+function legendOf(view: PaybackView, currentId: string): LegendItem[] {
+  const lines = view.lines.map((line) => ({
     key: line.scenarioId,
     label: line.name,
     colour: seriesColour(line.place),
@@ -34,6 +35,20 @@ export const PaybackFigure = memo(function PaybackFigure({ views, currentId, sel
     aside: line.paybackMonth === null ? 'no payback' : `month ${paybackMonthNumber(line.paybackMonth)}`,
     isCurrent: line.scenarioId === currentId,
   }));
+  const place = view.lines.find((line) => line.scenarioId === currentId)?.place ?? 0;
+  const band = { key: 'band', label: 'eight in ten draws', colour: seriesColour(place), mark: 'band' as const };
+  return view.hasBand ? [...lines, band] : lines;
+}
+
+/** Payback: cumulative cash against today, with the band in which it lies when the uncertain inputs take their chances. */
+export const PaybackFigure = memo(function PaybackFigure(props: Props) {
+  const { plan, views, currentId, selectedIds, shown, isStale } = props;
+  const [scope, setScope] = useState<'all' | 'selected'>('all');
+  const { state, study } = useSpreadStudy(plan, currentId);
+  const draws = state.answer?.key === study.key ? state.answer.value.summary.cash : null;
+  const chosen = scope === 'all' ? views : views.filter((view) => selectedIds.includes(view.id));
+  const view = paybackView(chosen, currentId, shown, draws);
+  const canSpread = view.lines.some((line) => line.scenarioId === currentId);
   return (
     <FigureFrame
       name="Payback"
@@ -43,7 +58,14 @@ export const PaybackFigure = memo(function PaybackFigure({ views, currentId, sel
       table={view.table}
       series={view.series}
       stale={isStale}
-      tools={<ChartLegend items={legend} />}
+      tools={
+        <div className={styles.tools}>
+          <ChartLegend items={legendOf(view, currentId)} />
+          {canSpread ? (
+            <SpreadStudyBar state={state} study={study} label={`Draw ${SPREAD_DRAWS} times for the band`} />
+          ) : null}
+        </div>
+      }
       corner={<ChoiceBar label="Which scenarios are drawn" options={SCOPES} value={scope} onChange={setScope} />}
     >
       <PaybackChart

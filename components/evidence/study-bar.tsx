@@ -36,7 +36,7 @@ export function StudyBar({ kind, state, wantedKey, label, onStart }: Props) {
         {answer ? 'Work it out again' : label}
       </button>
       {status === 'failed' ? <span className={styles.bad}>It broke off. Try again, or change an entry.</span> : null}
-      {isOld ? <span>The plan has changed since.</span> : null}
+      {isOld ? <span>The plan or the scenario has changed since.</span> : null}
     </div>
   );
 }

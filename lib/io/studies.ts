@@ -106,31 +106,44 @@ function keyOf(plan: Plan, scenarioId: string, ...more: readonly unknown[]): str
   return JSON.stringify([scenarioKey(plan, findById(plan.scenarios, scenarioId, 'scenario')), ...more]);
 }
 
+/** Makes it when it is first asked for: drawing the inputs takes longer than an edit may, and most edits ask for no study. */
+function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
 /** How a scenario's figures spread when every uncertain input takes its chances. @param count draws, best a power of two */
 export function spreadStudy(plan: Plan, scenarioId: string, count: number, seed: number): Study<'spread'> {
-  const request = drawRequest(plan, [scenarioId], { count, seed });
+  const request = once(() => drawRequest(plan, [scenarioId], { count, seed }));
   return {
     kind: 'spread',
     key: keyOf(plan, scenarioId, count, seed),
-    parts: drawParts(request),
+    get parts() {
+      return drawParts(request());
+    },
     gather: (answers) => {
       const outcomes = outcomesOf(answers);
       const { dscrLine } = baseValues('financing', plan.financing);
-      return { summary: drawSummary(outcomes), outcomes, dscrLine, inputs: request.inputs.length };
+      return { summary: drawSummary(outcomes), outcomes, dscrLine, inputs: request().inputs.length };
     },
   };
 }
 
 /** What each uncertain input does alone. */
 export function tornadoStudy(plan: Plan, scenarioId: string): Study<'tornado'> {
-  const request = tornadoRequest(plan, [scenarioId]);
+  const request = once(() => tornadoRequest(plan, [scenarioId]));
   return {
     kind: 'tornado',
     key: keyOf(plan, scenarioId),
-    parts: drawParts(request),
+    get parts() {
+      return drawParts(request());
+    },
     gather: (answers) => {
       const outcomes = outcomesOf(answers);
-      const of = (measure: TornadoMeasure) => tornado(request.inputs, outcomes, measure);
+      const of = (measure: TornadoMeasure) => tornado(request().inputs, outcomes, measure);
       return {
         netPresentValue: of('netPresentValue'),
         contribution: of('contribution'),

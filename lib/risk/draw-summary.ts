@@ -1,3 +1,4 @@
+import { type CashBand, cashBand } from './cash-band.ts';
 import { type DrawMeasure, measuresOf } from './draw-measure.ts';
 import type { DrawOutcome } from './evaluate-draws.ts';
 import { type SampleSpread, sampleSpread } from './sample-spread.ts';
@@ -13,6 +14,8 @@ export interface DrawSummary {
   readonly missesLine: number | null;
   /** Chance that the purchase has not paid back within the horizon [–]; null for today, or when no draw could run. */
   readonly laterThanHorizon: number | null;
+  /** Cumulative cash against today, month by month; null for today, or when no draw could run. */
+  readonly cash: CashBand | null;
 }
 
 /** Sums the draws of one scenario up. @param outcomes of that scenario, one for each draw */
@@ -32,6 +35,7 @@ export function drawSummary(outcomes: readonly DrawOutcome[]): DrawSummary {
     },
     missesLine: shareOf(computed, (outcome) => outcome.missesLine),
     laterThanHorizon: shareOf(paybacks, (months) => months === Number.POSITIVE_INFINITY),
+    cash: cashBand(outcomes),
   };
 }
 

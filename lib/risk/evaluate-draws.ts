@@ -38,6 +38,10 @@ export interface DrawReturn {
   readonly payback: number | null;
   /** [money] */
   readonly netPresentValue: number;
+  /** After-tax cash against today, loans left out, added up; month 0 first [money]. */
+  readonly cumulative: readonly number[];
+  /** What of it is equipment bought or sold at that very moment, money out negative [money]. */
+  readonly equipment: readonly number[];
 }
 
 /**
@@ -84,7 +88,9 @@ function drawOutcome(outcome: ScenarioOutcome): DrawOutcome {
 }
 
 function drawReturn({ finance: { versusToday } }: ScenarioResult): DrawReturn | null {
-  return versusToday && { payback: monthsOf(versusToday.payback), netPresentValue: versusToday.netPresentValue };
+  if (!versusToday) return null;
+  const { payback, netPresentValue, cumulative, lines } = versusToday;
+  return { payback: monthsOf(payback), netPresentValue, cumulative, equipment: lines.equipment };
 }
 
 function monthsOf(payback: Payback): number | null {

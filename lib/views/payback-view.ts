@@ -1,10 +1,12 @@
-import type { Payback } from '../model/scenario-result.ts';
+import type { Payback, ScenarioReturn } from '../model/scenario-result.ts';
+import type { CashBand } from '../risk/cash-band.ts';
 import { roundTicks } from './chart-scale.ts';
 import { type CashCrossing, cashCrossings } from './crossings.ts';
 import type { DataSeries } from './data-series.ts';
 import type { DataTable } from './data-table.ts';
 import { formatFixed, NONE } from './format-number.ts';
 import { quantityText, quantityWithUnit, type ShownAs } from './format-quantity.ts';
+import { type BandInput, bandColumns, bandValues, bandWords, type CashSpan, spanAt } from './payback-band.ts';
 import type { ScenarioView } from './scenario-view.ts';
 
 /** Cumulative cash of one scenario against today, month 0 first. */
@@ -13,15 +15,21 @@ export interface PaybackLine {
   readonly name: string;
   readonly place: number;
   readonly cumulative: readonly number[];
+  /** What of it comes or goes at that very moment, when something is bought or sold. */
+  readonly steps: readonly number[];
   /** Months until it has paid back; null when it does not, or nothing was spent. */
   readonly paybackMonth: number | null;
   /** Moments after payback at which it passes zero again. */
   readonly recrossings: readonly CashCrossing[];
 }
 
+/** A month in which something is bought has two rows, just before and just after, so that it is drawn as a step. */
 export interface PaybackRow {
   readonly month: number;
+  readonly isBefore: boolean;
   readonly cash: Readonly<Record<string, number>>;
+  /** Within what the chosen scenario's cash lies in eight draws of ten; null where that is not known. */
+  readonly band: CashSpan | null;
 }
 
 export interface PaybackView {
@@ -30,6 +38,7 @@ export interface PaybackView {
   readonly lines: readonly PaybackLine[];
   /** Month by month the cash of each line under its scenario's id. */
   readonly rows: readonly PaybackRow[];
+  readonly hasBand: boolean;
   readonly months: number;
   /** Round marks of the money axis. */
   readonly ticks: readonly number[];
@@ -47,8 +56,16 @@ function lineOf(view: ScenarioView): PaybackLine[] {
   if (!versus) return [];
   const paybackMonth = versus.payback.kind === 'crossed' ? versus.payback.months : null;
   const { cumulative } = versus;
-  const recrossings = paybackMonth === null ? [] : cashCrossings(cumulative).slice(1);
-  return [{ scenarioId: view.id, name: view.name, place: view.place, cumulative, paybackMonth, recrossings }];
+  const steps = stepsOf(versus, paybackMonth);
+  const after = (paybackMonth ?? Number.POSITIVE_INFINITY) + 1e-9;
+  const recrossings = cashCrossings(cumulative, steps).filter(({ month }) => month > after);
+  return [{ scenarioId: view.id, name: view.name, place: view.place, cumulative, steps, paybackMonth, recrossings }];
+}
+
+/** Payback takes the flow of its month as even, so that month has no step: the mark lies on the line and where the table says. */
+function stepsOf({ cumulative, lines }: ScenarioReturn, paybackMonth: number | null): number[] {
+  const paidIn = paybackMonth === null ? null : paybackMonthNumber(paybackMonth);
+  return cumulative.map((_, month) => (month === paidIn ? 0 : (lines.equipment[month] ?? 0)));
 }
 
 function verdict(payback: Payback, horizon: number): string {
@@ -89,63 +106,100 @@ function monthsShown(lines: readonly PaybackLine[]): number {
   return Math.max(0, ...lines.map((line) => line.cumulative.length - 1));
 }
 
-function summaryOf(views: readonly ScenarioView[], currentId: string, months: number, shown: ShownAs): string {
-  const versus = views.find((view) => view.id === currentId)?.result.finance.versusToday;
+function summaryOf(
+  views: readonly ScenarioView[],
+  currentId: string,
+  months: number,
+  band: BandInput | null,
+  shown: ShownAs,
+): string {
+  const current = views.find((view) => view.id === currentId);
+  const versus = current?.result.finance.versusToday;
   const lead = 'Cash after tax, loans left out, added up month by month and compared with staying as today.';
   if (!versus) return lead;
   const deepest = quantityWithUnit(versus.deepestCash, 'money', shown);
   const end = quantityWithUnit(versus.cumulative.at(-1) ?? 0, 'money', shown);
-  return `${lead} At its lowest it stands at ${deepest}, after ${months} months at ${end}. Full marks are paybacks, hollow ones where it passes zero again, as when a pump has to be bought anew.`;
+  const known = `${lead} At its lowest it stands at ${deepest}, after ${months} months at ${end}. Full marks are paybacks, hollow ones where it passes zero again, as when a pump has to be bought anew.`;
+  return band ? `${known} ${bandWords(band, current.name, shown)}` : known;
 }
 
-function tableOf(lines: readonly PaybackLine[], months: number, shown: ShownAs): DataTable {
+function tableOf(lines: readonly PaybackLine[], months: number, band: BandInput | null, shown: ShownAs): DataTable {
   const years = Array.from({ length: Math.floor(months / 12) + 1 }, (_, year) => year * 12);
   const cash = years.map((month) => [
     `Month ${month}`,
-    ...lines.map((line) => quantityText(line.cumulative[month] ?? null, 'money', shown)),
+    ...[...lines.map((line) => line.cumulative[month] ?? null), ...bandValues(band, month)].map((value) =>
+      quantityText(value, 'money', shown),
+    ),
   ]);
   const payback = lines.map((line) => (line.paybackMonth === null ? NONE : formatFixed(line.paybackMonth, 1)));
   return {
     caption: `Cumulative cash against today [${shown.currency}], every twelfth month`,
-    head: ['', ...lines.map((line) => line.name)],
-    rows: [...cash, ['Payback [months]', ...payback]],
+    head: ['', ...lines.map((line) => line.name), ...bandColumns(band, lines)],
+    rows: [...cash, ['Payback [months]', ...payback, ...bandColumns(band, lines).map(() => NONE)]],
   };
 }
 
-function rowsOf(lines: readonly PaybackLine[], months: number): PaybackRow[] {
-  return Array.from({ length: months + 1 }, (_, month) => ({
+function rowOf(lines: readonly PaybackLine[], band: BandInput | null, month: number, isBefore: boolean): PaybackRow {
+  const cashOf = ({ cumulative, steps }: PaybackLine) =>
+    (cumulative[month] ?? 0) - (isBefore ? (steps[month] ?? 0) : 0);
+  return {
     month,
-    cash: Object.fromEntries(lines.map((line) => [line.scenarioId, line.cumulative[month] ?? 0])),
-  }));
+    isBefore,
+    cash: Object.fromEntries(lines.map((line) => [line.scenarioId, cashOf(line)])),
+    band: spanAt(band, month, isBefore ? 'before' : 'after'),
+  };
 }
 
-function seriesOf(lines: readonly PaybackLine[], months: number, shown: ShownAs): DataSeries {
+function rowsOf(lines: readonly PaybackLine[], months: number, band: BandInput | null): PaybackRow[] {
+  return Array.from({ length: months + 1 }, (_, month) => {
+    const after = rowOf(lines, band, month, false);
+    const isStep = lines.some(({ steps }) => (steps[month] ?? 0) !== 0);
+    return isStep ? [rowOf(lines, band, month, true), after] : [after];
+  }).flat();
+}
+
+function seriesOf(lines: readonly PaybackLine[], months: number, band: BandInput | null, shown: ShownAs): DataSeries {
+  const names = [...lines.map((line) => line.name), ...bandColumns(band, lines)];
   return {
-    head: ['Month', ...lines.map((line) => `${line.name} [${shown.currency}]`)],
+    head: ['Month', ...names.map((name) => `${name} [${shown.currency}]`)],
     rows: Array.from({ length: months + 1 }, (_, month) => [
       month,
       ...lines.map((line) => line.cumulative[month] ?? null),
+      ...bandValues(band, month),
     ]),
   };
 }
 
-function ticksOf(lines: readonly PaybackLine[]): number[] {
-  const all = lines.flatMap((line) => line.cumulative);
+function ticksOf(lines: readonly PaybackLine[], rows: readonly PaybackRow[]): number[] {
+  const all = [...lines.flatMap((line) => line.cumulative), ...rows.flatMap((row) => row.band ?? [])];
   return roundTicks(Math.min(0, ...all), Math.max(0, ...all), 6);
 }
 
-/** Everything the payback figure shows: `currentId` is the scenario the finding speaks of. */
-export function paybackView(views: readonly ScenarioView[], currentId: string, shown: ShownAs): PaybackView {
+/**
+ * Everything the payback figure shows.
+ * @param currentId the scenario the finding speaks of
+ * @param cash what many draws make of that scenario's cash; null when they have not been worked out
+ */
+export function paybackView(
+  views: readonly ScenarioView[],
+  currentId: string,
+  shown: ShownAs,
+  cash: CashBand | null = null,
+): PaybackView {
   const lines = views.flatMap(lineOf);
   const months = monthsShown(lines);
+  const isDrawn = lines.some((line) => line.scenarioId === currentId);
+  const band = cash && isDrawn ? { ...cash, scenarioId: currentId } : null;
+  const rows = rowsOf(lines, months, band);
   return {
     finding: findingOf(views, currentId, lines),
-    summary: summaryOf(views, currentId, months, shown),
+    summary: summaryOf(views, currentId, months, band, shown),
     lines,
-    rows: rowsOf(lines, months),
+    rows,
+    hasBand: band !== null,
     months,
-    ticks: ticksOf(lines),
-    table: tableOf(lines, months, shown),
-    series: seriesOf(lines, months, shown),
+    ticks: ticksOf(lines, rows),
+    table: tableOf(lines, months, band, shown),
+    series: seriesOf(lines, months, band, shown),
   };
 }

@@ -77,7 +77,7 @@ describe('inputIndices', () => {
       ? { kind: 'refused', problem: 'cannot run' }
       : {
           kind: 'computed',
-          versusToday: { payback: null, netPresentValue },
+          versusToday: { payback: null, netPresentValue, cumulative: [], equipment: [] },
           lowestCover: null,
           missesLine: false,
           dryOut: 1,

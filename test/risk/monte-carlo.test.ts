@@ -187,7 +187,12 @@ describe('monteCarlo', () => {
     const result = computed(sure, 'two');
     expect(outcomes.two?.[1]).toEqual({
       kind: 'computed',
-      versusToday: { netPresentValue: returnOf(result).netPresentValue, payback: monthsOf(result) },
+      versusToday: {
+        netPresentValue: returnOf(result).netPresentValue,
+        payback: monthsOf(result),
+        cumulative: returnOf(result).cumulative,
+        equipment: returnOf(result).lines.equipment,
+      },
       lowestCover: result.finance.lowestCover,
       missesLine: (result.finance.lowestCover ?? 0) < 1.25,
       dryOut: result.plant.dryOut,
@@ -241,7 +246,7 @@ function monthsOf(result: ScenarioResult): number | null {
 describe('pairedDifference', () => {
   const plain = (netPresentValue: number): DrawOutcome => ({
     kind: 'computed',
-    versusToday: { payback: 10, netPresentValue },
+    versusToday: { payback: 10, netPresentValue, cumulative: [], equipment: [] },
     lowestCover: null,
     missesLine: false,
     dryOut: 1,

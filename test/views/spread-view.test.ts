@@ -8,7 +8,7 @@ const US = { system: 'us', currency: 'USD' } as const;
 function draw(payback: number | null, netPresentValue: number, lowestCover: number | null): DrawOutcome {
   return {
     kind: 'computed',
-    versusToday: { payback, netPresentValue },
+    versusToday: { payback, netPresentValue, cumulative: [], equipment: [] },
     lowestCover,
     missesLine: lowestCover !== null && lowestCover < 1.25,
     dryOut: 100,
