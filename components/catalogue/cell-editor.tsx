@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react';
 import type { FieldCell } from '../../lib/views/fields/field-grid.ts';
 import { moveAfterEntry } from '../../lib/views/fields/grid-keys.ts';
+import { firstWith } from '../../lib/views/first-with.ts';
 import styles from './field-grid.module.css';
 
 interface Props {
@@ -17,17 +18,24 @@ function nameOf({ owner, look }: FieldCell): string {
   return owner === '' ? look.label : `${look.label}, ${owner}`;
 }
 
+/** The word that a typed letter begins, or else the one that stands there. */
+function chosenOption(options: readonly string[], start: string | null, shown: string): string | undefined {
+  return firstWith(start, options) ?? options.find((option) => option === shown) ?? options[0];
+}
+
 /** An open cell: free text, or one of a few words. */
 export function CellEditor({ cell, start, onTyping, onDone, onCancel }: Props) {
   const input = useRef<HTMLInputElement & HTMLSelectElement>(null);
   // Taking up by key moves the focus, and the blur that follows must not take up a second time.
   const isClosed = useRef(false);
   const { options } = cell.look;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the cell opens
   useEffect(() => {
     input.current?.focus();
-    if (start === null && !options) input.current?.select();
-    else onTyping(start ?? '');
-  }, [start, options, onTyping]);
+    if (options) return;
+    if (start === null) input.current?.select();
+    else onTyping(start);
+  }, []);
   const finish = (move: { row: number; column: number } | null) => {
     if (isClosed.current) return;
     isClosed.current = true;
@@ -53,7 +61,7 @@ export function CellEditor({ cell, start, onTyping, onDone, onCancel }: Props) {
   };
   if (options) {
     return (
-      <select {...shared} defaultValue={options.find((option) => option === cell.plainText) ?? options[0]}>
+      <select {...shared} defaultValue={chosenOption(options, start, cell.plainText)}>
         {options.map((option) => (
           <option key={option}>{option}</option>
         ))}

@@ -3,12 +3,12 @@ import type { FieldBlock } from '../../lib/views/fields/field-block.ts';
 import { BlockTools } from './block-tools.tsx';
 import styles from './field-block-view.module.css';
 import { FieldGridView } from './field-grid-view.tsx';
-import { type FieldGridWork, useFieldGrid } from './use-field-grid.ts';
+import { type FieldGridWork, type TypedField, useFieldGrid } from './use-field-grid.ts';
 
 interface Props {
   readonly block: FieldBlock;
   readonly onFocus: (place: string | null) => void;
-  readonly onTyping: (text: string | null) => void;
+  readonly onTyping: (typed: TypedField | null) => void;
   /** Further tools for the entry that is chosen. */
   readonly tools?: (chosen: number | null) => ReactNode;
 }

@@ -60,7 +60,7 @@ export const FieldCellView = memo(function FieldCellView(props: Props) {
         <CellEditor
           cell={cell}
           start={open}
-          onTyping={hands.typing}
+          onTyping={(typed) => hands.typing(cell, typed)}
           onDone={(entry, move) => hands.done(cell, entry, move)}
           onCancel={hands.cancel}
         />

@@ -1,13 +1,15 @@
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import type { FieldBlock } from '../../lib/views/fields/field-block.ts';
 import { cellOfPlace } from '../../lib/views/fields/field-block.ts';
 import { fieldDetails } from '../../lib/views/fields/field-details.ts';
 import { previewField } from '../../lib/views/fields/preview-field.ts';
 import type { SheetState } from '../../lib/views/sheet-state.ts';
+import { getPlanner } from '../state/planner.ts';
 import { DetailsCard } from './details-card.tsx';
 import { FieldBlockView } from './field-block-view.tsx';
 import { FollowLine } from './follow-line.tsx';
 import styles from './part-panel.module.css';
+import type { TypedField } from './use-field-grid.ts';
 
 interface Props {
   readonly state: SheetState;
@@ -20,8 +22,14 @@ interface Props {
 /** A part of the plan that is not scenarios: its blocks of fields, and beside them all there is to know of one field. */
 export function PartPanel({ state, blocks, tools, children }: Props) {
   const [place, setPlace] = useState<string | null>(null);
-  const [typed, setTyped] = useState<string | null>(null);
+  const [typed, setTyped] = useState<TypedField | null>(null);
   const cell = place === null ? null : cellOfPlace(blocks, place);
+  const onTyping = (next: TypedField | null) => {
+    setTyped(next);
+    getPlanner().typing(next);
+  };
+  // A part that is left by the browser's way back takes no leave of its open cell.
+  useEffect(() => () => getPlanner().typing(null), []);
   return (
     <div className={styles.panel}>
       <FollowLine plan={state.plan} />
@@ -32,7 +40,7 @@ export function PartPanel({ state, blocks, tools, children }: Props) {
               key={block.id}
               block={block}
               onFocus={setPlace}
-              onTyping={setTyped}
+              onTyping={onTyping}
               tools={tools ? (chosen) => tools(block, chosen) : undefined}
             />
           ))}
@@ -42,7 +50,7 @@ export function PartPanel({ state, blocks, tools, children }: Props) {
           <DetailsCard
             details={cell ? fieldDetails(state.plan, cell) : null}
             place={cell?.place ?? ''}
-            preview={cell && typed !== null ? previewField(state.plan, cell, typed) : null}
+            preview={cell && typed?.place === cell.place ? previewField(state.plan, cell, typed.text) : null}
           />
         </div>
       </div>

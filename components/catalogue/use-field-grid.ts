@@ -28,7 +28,7 @@ export interface GridHands {
   readonly press: (event: MouseEvent, at: CellPlace) => void;
   readonly drag: (event: MouseEvent, at: CellPlace) => void;
   readonly open: (at: CellPlace) => void;
-  readonly typing: (text: string) => void;
+  readonly typing: (cell: FieldCell, text: string) => void;
   readonly done: (cell: FieldCell, text: string, move: CellPlace | null) => void;
   readonly cancel: () => void;
 }
@@ -69,10 +69,14 @@ function focusCell(table: HTMLTableElement | null, { row, column }: CellPlace): 
   requestAnimationFrame(() => cell?.scrollIntoView({ block: 'nearest', inline: 'nearest' }));
 }
 
+/** A text being typed into a field. */
+export type TypedField = Pick<FieldEntry, 'place' | 'text'>;
+
 interface Told {
   /** The cell in focus, as the grid has it now. */
   readonly onFocus: (place: string | null) => void;
-  readonly onTyping: (text: string | null) => void;
+  /** What is being typed into which field; null when typing ends. */
+  readonly onTyping: (typed: TypedField | null) => void;
 }
 
 /** A grid of fields worked by hand: which cells are selected, which is open, and what the gestures do. */
@@ -109,7 +113,7 @@ export class GridWorker {
       if (event.buttons === 1 && range && !open) this.select({ anchor: range.anchor, head: at });
     },
     open: (at) => this.#open(at, null),
-    typing: (text) => this.told.onTyping(text),
+    typing: ({ place }, text) => this.told.onTyping({ place, text }),
     done: (cell, text, move) => {
       const { open } = this.#state;
       this.#close();

@@ -32,7 +32,12 @@ function RowTools() {
   const isToday = plan.scenarios[0]?.id === currentId;
   return (
     <>
-      <SignButton sign="plus" label="Add" wordy="roomy" onPress={() => planner.rowGesture(addScenarioLikeToday(plan))} />
+      <SignButton
+        sign="plus"
+        label="Add"
+        wordy="roomy"
+        onPress={() => planner.rowGesture(addScenarioLikeToday(plan))}
+      />
       <SignButton
         sign="copy"
         label="Duplicate"

@@ -39,21 +39,40 @@ export function readWaiting(text: string): Waiting {
   return { rejected, misread };
 }
 
-/** A text being typed into a cell. */
-export type Draft = Pick<RejectedEntry, 'scenarioId' | 'columnId' | 'text'>;
+const ENTRY_DRAFT_KEYS = ['scenarioId', 'columnId', 'text'] as const;
+const FIELD_DRAFT_KEYS = ['place', 'text'] as const;
+
+type EntryDraft = Pick<RejectedEntry, (typeof ENTRY_DRAFT_KEYS)[number]>;
+type FieldDraft = Pick<MisreadField, (typeof FIELD_DRAFT_KEYS)[number]>;
+
+/** A text being typed into a cell of the scenarios or of a catalogue. */
+export type Draft = EntryDraft | FieldDraft;
 
 /** A text being typed, as text to be kept beside the plan; empty for none. */
 export function writeDraft(draft: Draft | null): string {
   return draft ? JSON.stringify(draft) : '';
 }
 
+const FOUND = {
+  problem: 'This was being typed when the page was left.',
+  remedy: 'Enter takes it up, Esc drops it.',
+} as const;
+
+function withEntry({ rejected, misread }: Waiting, draft: EntryDraft): Waiting {
+  const others = rejected.filter((entry) => entry.scenarioId !== draft.scenarioId || entry.columnId !== draft.columnId);
+  return { misread, rejected: [...others, { ...draft, ...FOUND }] };
+}
+
+function withField({ rejected, misread }: Waiting, draft: FieldDraft): Waiting {
+  const others = misread.filter((field) => field.place !== draft.place);
+  return { rejected, misread: [...others, { ...draft, ...FOUND }] };
+}
+
 /** What waited, and with it a text that was being typed when the page was left: that one waits in its cell as well. */
 export function withDraft(waiting: Waiting, text: string): Waiting {
-  const [draft] = textsIn([parsed(text)], ['scenarioId', 'columnId', 'text']);
-  if (!draft) return waiting;
-  const others = waiting.rejected.filter(
-    (entry) => entry.scenarioId !== draft.scenarioId || entry.columnId !== draft.columnId,
-  );
-  const problem = 'This was being typed when the page was left.';
-  return { ...waiting, rejected: [...others, { ...draft, problem, remedy: 'Enter takes it up, Esc drops it.' }] };
+  const kept = [parsed(text)];
+  const [entry] = textsIn(kept, ENTRY_DRAFT_KEYS);
+  if (entry) return withEntry(waiting, entry);
+  const [field] = textsIn(kept, FIELD_DRAFT_KEYS);
+  return field ? withField(waiting, field) : waiting;
 }

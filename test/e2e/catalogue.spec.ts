@@ -102,3 +102,27 @@ test('tabs and cells are gone about by keys', async ({ page }) => {
   await page.keyboard.press('Tab');
   await expect(page.getByRole('grid').locator(':focus')).toHaveCount(0);
 });
+
+test('a tab that dies while a catalogue cell is open keeps what was typed', async ({ page, context }) => {
+  await openSheet(page);
+  await openTab(page, 'Pumps');
+  await field(page, 'pumps.@small.price').click();
+  await page.keyboard.type('2*450');
+  await page.waitForTimeout(1000);
+  const session = await context.newCDPSession(page);
+  const crashed = page.waitForEvent('crash');
+  session.send('Page.crash').catch(() => undefined);
+  await crashed;
+
+  const again = await context.newPage();
+  await again.goto('/#pumps');
+  const price = field(again, 'pumps.@small.price');
+  await expect(price).toContainText('2*450');
+  await expect(price).toHaveAttribute('aria-invalid', 'true');
+  await price.click();
+  await expect(again.getByRole('complementary')).toContainText('being typed when the page was left');
+  await again.keyboard.press('Enter');
+  await again.keyboard.press('Enter');
+  await expect(price).not.toHaveAttribute('aria-invalid');
+  await expect(price).toContainText('900');
+});

@@ -28,6 +28,15 @@ describe('a text that was being typed', () => {
     ]);
   });
 
+  it('waits in a cell of a catalogue too', () => {
+    const draft = { place: 'products.@soup.load', text: '2*' };
+    const { rejected, misread } = withDraft({ rejected: [ENTRY], misread: [FIELD] }, writeDraft(draft));
+    expect(rejected).toEqual([ENTRY]);
+    expect(misread).toEqual([
+      { ...draft, problem: expect.stringContaining('being typed'), remedy: expect.any(String) },
+    ]);
+  });
+
   it('is nothing when nothing was typed or it cannot be read', () => {
     const waiting = { ...NONE, rejected: [ENTRY] };
     expect(withDraft(waiting, writeDraft(null))).toBe(waiting);
