@@ -2,7 +2,7 @@ import type { Bottleneck, KneeCurve } from '../insight/insight-types.ts';
 import type { ScenarioOutcome, ScenarioResult } from '../model/scenario-result.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { scenarioChain } from '../plan/scenario-chain.ts';
-import { scenarioKey, sharedKey, sharedSources } from '../views/scenario-key.ts';
+import { FigureKeys, type ScenarioKeys } from '../views/figure-keys.ts';
 import { type ComputedScenario, NOTHING_COMPUTED } from '../views/scenario-rows.ts';
 import type { Board, Job, JobReport } from './job-board.ts';
 
@@ -42,8 +42,6 @@ export const EMPTY_SNAPSHOT: DeskSnapshot = {
 
 /** Answers kept, so that undo shows its figures at once. */
 const MOST_ANSWERS = 400;
-/** Catalogues whose answers are told apart. */
-const MOST_SHARED = 40;
 /** The knee is looked for up to this many chambers, or two more than the scenario has. */
 const FEWEST_KNEE_CHAMBERS = 8;
 const MOST_KNEE_CHAMBERS = 16;
@@ -52,15 +50,15 @@ type Kind = 'result' | 'bottleneck' | 'knee';
 
 interface Watched {
   readonly scenario: Scenario;
-  readonly key: string;
+  readonly keys: ScenarioKeys;
 }
 
 function chambersOf(scenario: Scenario): number {
   return scenario.chambers.reduce((sum, entry) => sum + entry.count, 0);
 }
 
-function jobKey(kind: Kind, watched: Watched): string {
-  return `${kind} ${watched.key}`;
+function jobKey(kind: Kind, { keys }: Watched): string {
+  return `${kind} ${kind === 'result' ? keys.figures : keys.nameless}`;
 }
 
 /** More rows than these have not been edited by hand, but by a change that concerns all. */
@@ -68,7 +66,7 @@ const MOST_EDITED = 12;
 
 /** Ids of the scenarios that an edit has changed; none when it has changed most of them, null when it has changed no figures. @param before keys by id */
 function editedIn(before: ReadonlyMap<string, string>, watched: readonly Watched[]): ReadonlySet<string> | null {
-  const changed = watched.filter(({ scenario, key }) => before.get(scenario.id) !== key);
+  const changed = watched.filter(({ scenario, keys }) => before.get(scenario.id) !== keys.figures);
   if (changed.length === 0) return null;
   return new Set(changed.length > MOST_EDITED ? [] : changed.map(({ scenario }) => scenario.id));
 }
@@ -120,6 +118,12 @@ class AnswerBook {
     if (this.#answers.size > MOST_ANSWERS && oldest !== undefined) this.#answers.delete(oldest);
   }
 
+  forgetRefusals(): void {
+    for (const [key, value] of this.#answers) {
+      if ((value as { readonly kind?: unknown } | null)?.kind === 'refused') this.#answers.delete(key);
+    }
+  }
+
   has(kind: Kind, one: Watched): boolean {
     return this.#answers.has(jobKey(kind, one));
   }
@@ -130,22 +134,6 @@ class AnswerBook {
 
   isComputed(one: Watched): boolean {
     return this.get<ScenarioOutcome>('result', one)?.kind === 'computed';
-  }
-}
-
-/** Short names for long texts that stand at the head of many keys; the oldest are forgotten. */
-class ShortNames {
-  readonly #names = new Map<string, string>();
-  #made = 0;
-
-  of(text: string): string {
-    const known = this.#names.get(text);
-    if (known !== undefined) return known;
-    const oldest = this.#names.keys().next().value;
-    if (this.#names.size >= MOST_SHARED && oldest !== undefined) this.#names.delete(oldest);
-    this.#made += 1;
-    this.#names.set(text, `#${this.#made}`);
-    return `#${this.#made}`;
   }
 }
 
@@ -163,9 +151,8 @@ export class EngineDesk {
   #snapshot = EMPTY_SNAPSHOT;
   #isStopped = false;
   #edited: ReadonlySet<string> = new Set();
-  readonly #shared = new ShortNames();
-  #sources: readonly unknown[] = [];
-  #sharedName = '';
+  readonly #keys = new FigureKeys();
+  #names = '';
 
   constructor(makeBoard: (report: JobReport) => Board<DeskEngine>) {
     this.#board = makeBoard({
@@ -178,9 +165,9 @@ export class EngineDesk {
   follow(plan: Plan, currentId: string): void {
     if (plan === this.#plan && currentId === this.#currentId) return;
     if (plan !== this.#plan) {
-      const shared = this.#sharedOf(plan);
-      const before = new Map(this.#watched.map((one) => [one.scenario.id, one.key]));
-      this.#watched = plan.scenarios.map((scenario) => ({ scenario, key: scenarioKey(plan, scenario, shared) }));
+      this.#takeNames(plan);
+      const before = new Map(this.#watched.map((one) => [one.scenario.id, one.keys.figures]));
+      this.#watched = plan.scenarios.map((scenario) => ({ scenario, keys: this.#keys.of(plan, scenario) }));
       this.#edited = editedIn(before, this.#watched) ?? this.#edited;
       this.#isStopped = false;
     }
@@ -211,13 +198,11 @@ export class EngineDesk {
     return () => this.#listeners.delete(listener);
   }
 
-  /** A short name for all that the rows of a plan have in common; to be told from another it is spelt out only when it has changed. */
-  #sharedOf(plan: Plan): string {
-    const sources = sharedSources(plan);
-    const isSame = sources.length === this.#sources.length && sources.every((one, at) => one === this.#sources[at]);
-    if (!isSame) this.#sharedName = this.#shared.of(sharedKey(plan));
-    this.#sources = sources;
-    return this.#sharedName;
+  /** Figures name no product and no scenario, but what is said of a scenario that cannot run does. */
+  #takeNames(plan: Plan): void {
+    const names = JSON.stringify([...plan.products, ...plan.scenarios].map(({ id, name }) => [id, name]));
+    if (names !== this.#names) this.#answers.forgetRefusals();
+    this.#names = names;
   }
 
   #remember(key: string, value: unknown): void {

@@ -32,7 +32,8 @@ export function catalogueOf(
   return name === 'patterns' ? plan.crew.patterns : plan[name];
 }
 
-function scenarioMentions(scenario: Scenario, path: string): readonly Mention[] {
+/** Every place where a scenario mentions an entry of a catalogue. @param path of the scenario in the plan */
+export function scenarioMentions(scenario: Scenario, path: string): readonly Mention[] {
   const mention = (key: string, id: string, catalogue: CatalogueName): Mention => {
     return { field: `${path}.${key}`, id, catalogue, where: scenario.name };
   };

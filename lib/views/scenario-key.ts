@@ -6,13 +6,8 @@ function substance({ id: _id, name: _name, note: _note, notes: _notes, after: _a
   return rest;
 }
 
-/** All that `sharedKey` hangs on: while every one of these is the same, so is it. */
-export function sharedSources({ name: _name, scenarios, batchLog: _log, ...catalogue }: Plan): readonly unknown[] {
-  return [...Object.values(catalogue), scenarios[0]];
-}
-
 /** The part of a key that all scenarios of a plan have in common: the catalogue, the place, and today. */
-export function sharedKey(plan: Plan): string {
+function sharedKey(plan: Plan): string {
   const { name: _name, scenarios, batchLog: _log, site, ...catalogue } = plan;
   const { shopName: _shop, place: _place, currency: _currency, unitSystem: _units, ...place } = site;
   const today = scenarios[0];
@@ -20,15 +15,15 @@ export function sharedKey(plan: Plan): string {
 }
 
 /**
- * Text that is equal for equal inputs: two scenarios with the same key have the same figures, whatever their names.
+ * Text that is equal for equal inputs, for studies of all the plan holds: how far inputs may go is part of it, and so is the whole catalogue.
+ * The sheet's figures hang on less (`FigureKeys`).
  * Every return is judged against today, so today is part of every key, and so is each scenario that is bought on the way.
- * @param shared what `sharedKey` says of the plan, or a shorter text that stands for it
  */
-export function scenarioKey(plan: Plan, scenario: Scenario, shared = sharedKey(plan)): string {
+export function scenarioKey(plan: Plan, scenario: Scenario): string {
   const own = {
     isToday: scenario.id === plan.scenarios[0]?.id,
     scenario: substance(scenario),
     before: scenarioChain(plan, scenario).slice(0, -1).map(substance),
   };
-  return `${shared} ${JSON.stringify(own)}`;
+  return `${sharedKey(plan)} ${JSON.stringify(own)}`;
 }

@@ -90,6 +90,15 @@ describe('engine desk', () => {
     expect(computedIn(desk.snapshot(), 'three-shared').outcome).toBe(COMPUTED);
   });
 
+  it('asks for nothing when a product is renamed, but anew for what could not run, which names it', () => {
+    const { desk, answer, answerAll, kinds } = deskOf();
+    desk.follow(PLAN, 'three-shared');
+    answer({ kind: 'refused', scenarioId: 'three-shared', name: '', findings: [] });
+    answerAll();
+    desk.follow({ ...PLAN, products: PLAN.products.map((product) => ({ ...product, name: 'Other' })) }, 'three-shared');
+    expect(kinds()).toEqual(['result']);
+  });
+
   it('looks for no bottleneck of a scenario that cannot run', () => {
     const { desk, answer, kinds } = deskOf();
     desk.follow(PLAN, 'three-shared');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
 import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
-import { scenarioKey, sharedKey, sharedSources } from '../../lib/views/scenario-key.ts';
+import { scenarioKey } from '../../lib/views/scenario-key.ts';
 import { scenarioOf } from './sheet-of-demo.ts';
 
 function keyOf(plan: Plan, id: string): string {
@@ -30,18 +30,6 @@ describe('scenarioKey', () => {
     if (!first) throw new Error('the demo has no pump');
     const faster = { ...first, speed: { ...first.speed, value: first.speed.value * 2 } };
     expect(keyOf({ ...DEMO_PLAN, pumps: [faster, ...rest] }, 'six-shared')).not.toBe(before);
-  });
-
-  it('has a common part that is the same while its sources are, and changes with today alone of the rows', () => {
-    const same = (plan: Plan) => {
-      const [before, after] = [sharedSources(DEMO_PLAN), sharedSources(plan)];
-      return before.length === after.length && before.every((source, at) => source === after[at]);
-    };
-    const edited = withScenario('six-shared', { purchaseMonth: 9 });
-    expect(same(edited)).toBe(true);
-    expect(sharedKey(edited)).toBe(sharedKey(DEMO_PLAN));
-    expect(same(withScenario('today', { pattern: 'two-shifts' }))).toBe(false);
-    expect(same({ ...DEMO_PLAN, pumps: [...DEMO_PLAN.pumps] })).toBe(false);
   });
 
   it('does not hang on names, notes, units shown or the order of the other rows', () => {
