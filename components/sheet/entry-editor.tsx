@@ -24,8 +24,15 @@ export function EntryEditor({ initialValue, eventKey, onValueChange, scenarioId,
     onValueChange(text);
     context.onTyping({ scenarioId, columnId, text });
   };
+  const keep = ({ key }: KeyboardEvent) => {
+    const text = ref.current?.value;
+    const isLeft = key === 'Enter' || key === 'Tab';
+    if (isLeft && text !== undefined && text === initialValue) context.onKept({ scenarioId, columnId, text });
+  };
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the editor opens
   useEffect(() => {
+    // Before the grid hears of the key and takes the editor away.
+    ref.current?.addEventListener('keydown', keep);
     context.isTypedOver.current = eventKey !== null && eventKey.length === 1;
     if (start !== initialValue) report(start);
     ref.current?.focus();
@@ -41,10 +48,6 @@ export function EntryEditor({ initialValue, eventKey, onValueChange, scenarioId,
       autoComplete="off"
       spellCheck={false}
       onChange={(event) => report(event.target.value)}
-      onKeyDown={({ key, currentTarget: { value: text } }) => {
-        const isLeft = key === 'Enter' || key === 'Tab';
-        if (isLeft && text === initialValue) context.onKept({ scenarioId, columnId, text });
-      }}
     />
   );
 }

@@ -62,6 +62,8 @@ function isOnHandle(event: MouseEvent, place: CellPlace, { ref }: SheetRange): b
 
 /** What the mouse is about, from one of its events to the next. */
 interface Mouse {
+  /** The cell on which a press will bring the focus about. */
+  expected: CellPlace | null;
   /** A range is being selected. */
   isSelecting: boolean;
   /** Where the range is being drawn out to; null while it is not. */
@@ -94,6 +96,7 @@ function onMouseDown(tools: Tools, mouse: Mouse, event: MouseEvent): void {
   const place = event.button === 0 ? placeUnder(event, range) : null;
   mouse.isSelecting = place !== null;
   if (!place) return;
+  mouse.expected = place;
   if (isOnHandle(event, place, range)) beginDrawing(tools, mouse, place);
   else if (event.shiftKey) range.stretchTo(place);
   else range.select(singleCell(place));
@@ -110,7 +113,7 @@ function onContextMenu({ range, actions }: Tools, event: MouseEvent): void {
 /**
  * The grid tells of a new focus some time after a key or the mouse has brought it about, perhaps when the range has already
  * been drawn further or the focus has gone on. So whoever moves the focus draws the range too, the focus counts that the grid
- * has when it tells, and a range that begins there is left as it is.
+ * has when it tells, and a range that was drawn for it is left as it is.
  */
 function gesturesOf(tools: Tools, mouse: Mouse): CellGestures {
   const { grid, range, actions, shown, onFocus } = tools;
@@ -122,8 +125,9 @@ function gesturesOf(tools: Tools, mouse: Mouse): CellGestures {
         if (!place) return;
         const cell = cellAt(shown(), place);
         onFocus(cell && { scenarioId: cell.row.id, columnId: cell.columnId });
-        const anchor = range.ref.current?.anchor;
-        if (!anchor || !isSamePlace(anchor, place)) range.select(singleCell(place));
+        const isDrawn = [mouse.expected, range.ref.current?.anchor].some((known) => known && isSamePlace(known, place));
+        if (!isDrawn) range.select(singleCell(place));
+        mouse.expected = null;
       },
       onCellEditRequest: ({ rowIndex, column, newValue, oldValue }) => {
         const place = range.placeOf(rowIndex ?? -1, column.getColId());
@@ -144,7 +148,7 @@ function gesturesOf(tools: Tools, mouse: Mouse): CellGestures {
 
 /** What focus, mouse and editing mean on the sheet; the handlers stay the same from one drawing to the next. */
 export function useCellGestures({ grid, root, shown, range, actions, onFocus }: Tools): CellGestures {
-  const mouse = useRef<Mouse>({ isSelecting: false, drawnTo: null });
+  const mouse = useRef<Mouse>({ expected: null, isSelecting: false, drawnTo: null });
   return useMemo(
     () => gesturesOf({ grid, root, shown, range, actions, onFocus }, mouse.current),
     [grid, root, shown, range, actions, onFocus],
