@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { batchCostView, COST_PART_LABELS, COST_PARTS } from '../../lib/views/batch-cost-view.ts';
-import { coverBars } from '../../lib/views/lender/debt-sections.ts';
+import { coverBars } from '../../lib/views/lender/cover-section.ts';
 import type { DocumentFigure, LenderSources } from '../../lib/views/lender/document-types.ts';
 import { paybackView } from '../../lib/views/payback-view.ts';
 import type { ScenarioView } from '../../lib/views/scenario-view.ts';
@@ -110,6 +110,7 @@ export function DocumentFigureView({ figure, sources }: Props & { readonly figur
   const { Figure, name } = FIGURES[figure];
   return (
     <figure className={styles.figure} style={{ width: WIDTH }} aria-label={name}>
+      <figcaption>{name}</figcaption>
       <Figure sources={sources} />
     </figure>
   );

@@ -1,7 +1,8 @@
-import { memo } from 'react';
+import { type MouseEvent, memo } from 'react';
 import type {
   DocumentBlock,
   DocumentFact,
+  DocumentItem,
   DocumentSection,
   LenderDocument,
   LenderSources,
@@ -24,16 +25,22 @@ function Facts({ facts }: { readonly facts: readonly DocumentFact[] }) {
   );
 }
 
-function List({ items }: { readonly items: readonly { readonly about: string; readonly words: string }[] }) {
+interface ListProps {
+  readonly items: readonly DocumentItem[];
+  readonly isNumbered?: boolean | undefined;
+}
+
+function List({ items, isNumbered }: ListProps) {
+  const Kind = isNumbered ? 'ol' : 'ul';
   return (
-    <ul className={styles.list}>
+    <Kind className={styles.list}>
       {items.map(({ about, words }) => (
         <li key={`${about} ${words}`}>
           {about === '' ? null : <strong>{about}. </strong>}
           {words}
         </li>
       ))}
-    </ul>
+    </Kind>
   );
 }
 
@@ -46,7 +53,7 @@ function Block({ block, sources }: { readonly block: DocumentBlock; readonly sou
     case 'facts':
       return <Facts facts={block.facts} />;
     case 'list':
-      return <List items={block.items} />;
+      return <List items={block.items} isNumbered={block.isNumbered} />;
     case 'table':
       return <DocumentTableView table={block.table} />;
     case 'figure':
@@ -54,8 +61,32 @@ function Block({ block, sources }: { readonly block: DocumentBlock; readonly sou
   }
 }
 
-function isWide({ blocks }: DocumentSection): boolean {
-  return blocks.some((block) => block.kind === 'table' && block.table.isWide);
+function sectionClass({ blocks, isApart }: DocumentSection): string | undefined {
+  if (blocks.some((block) => block.kind === 'table' && block.table.isWide)) return styles.wide;
+  return isApart ? `${styles.section} ${styles.apart}` : styles.section;
+}
+
+/** The address names the part of the plan that is open and must stay; only a saved file follows the link itself. */
+function goTo(event: MouseEvent<HTMLAnchorElement>): void {
+  event.preventDefault();
+  document.getElementById(event.currentTarget.hash.slice(1))?.scrollIntoView();
+}
+
+/** What the papers hold, each part a step away on the screen and in a saved file. */
+function Contents({ papers }: { readonly papers: LenderDocument }) {
+  return (
+    <nav aria-label="Parts of the papers" className={styles.contents}>
+      <ol>
+        {papers.sections.map(({ id, title }) => (
+          <li key={id}>
+            <a href={`#papers-${id}`} onClick={goTo}>
+              {title}
+            </a>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
 }
 
 interface Props {
@@ -77,9 +108,10 @@ export const LenderPaper = memo(function LenderPaper({ papers, sources, paper }:
         </p>
       </header>
       <Facts facts={papers.facts} />
+      <Contents papers={papers} />
       {papers.sections.map((section, k) => (
-        <section key={section.id} className={isWide(section) ? styles.wide : styles.section} data-section={section.id}>
-          <h2>
+        <section key={section.id} className={sectionClass(section)} data-section={section.id}>
+          <h2 id={`papers-${section.id}`}>
             <span className={styles.number}>{k + 1}</span> {section.title}
           </h2>
           {section.blocks.map((block, place) => (

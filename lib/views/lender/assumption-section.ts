@@ -1,12 +1,12 @@
 import { fieldsOf, keyOf, type Section } from '../../inputs/register.ts';
-import { fieldAtPath } from '../../plan/field-at-path.ts';
 import type { Plan } from '../../plan/plan-types.ts';
-import { isRawObject, valueAt } from '../../plan/raw-value.ts';
 import { countOf, NONE } from '../format-number.ts';
 import type { ShownAs } from '../format-quantity.ts';
 import { type InputNote, inputNote } from '../input-note.ts';
+import { assumptionFigure } from './assumption-figure.ts';
 import { tableBlock, words } from './document-text.ts';
 import type { DocumentRow, DocumentSection, LenderSources } from './document-types.ts';
+import { forLender } from './for-lender.ts';
 
 /** A part of the plan whose entries are listed. */
 interface Part {
@@ -50,14 +50,14 @@ function partsOf(sources: LenderSources): readonly Part[] {
     ),
   );
   return [
-    ...listed,
-    ...(plan.freezer ? [{ heading: 'Freezer', parent: 'freezer', section: 'freezer' } as const] : []),
-    { heading: 'Shop', parent: 'site', section: 'site' },
-    { heading: 'People', parent: 'crew', section: 'crew' },
     { heading: 'Money', parent: 'financing', section: 'financing' },
     ...plan.financing.loans.map(
       ({ name }, k) => ({ heading: `Loan: ${name}`, parent: `financing.loans.${k}`, section: 'loan' }) as const,
     ),
+    { heading: 'Shop', parent: 'site', section: 'site' },
+    { heading: 'People', parent: 'crew', section: 'crew' },
+    ...listed,
+    ...(plan.freezer ? [{ heading: 'Freezer', parent: 'freezer', section: 'freezer' } as const] : []),
   ];
 }
 
@@ -90,35 +90,12 @@ function givenIn(part: Part, plan: Plan, shown: ShownAs): readonly Given[] {
     .filter(({ note }) => note.origin !== 'your choice' && note.value !== NONE);
 }
 
-/** A figure of so many zeros is easier to read in the unit and the power of ten in which it was entered. */
-const TINY = /^[^1-9]*0\.000/;
-
-/** Times and plain factors are read more easily as they were entered: 6 d and not 144 h, 1.25 and not 125 %. */
-function isAsEntered(path: string, { value }: InputNote, unit: unknown): boolean {
-  const field = fieldAtPath(path);
-  const isTime = field !== undefined && 'dimension' in field && field.dimension === 'time';
-  return TINY.test(value) || unit === '1' || isTime;
-}
-
-/** Zeros behind the last digit that means something are left out where there are more than two decimals. */
-function withoutZeros(text: string): string {
-  return text.replace(/\.(\d{3,})/g, (_, digits: string) => `.${digits}`.replace(/\.?0+$/, ''));
-}
-
-function valueAndRange(plan: Plan, { path, note }: Given): readonly [string, string] {
-  const raw = valueAt(plan, path.split('.'));
-  if (!isRawObject(raw) || !isAsEntered(path, note, raw.unit))
-    return [withoutZeros(note.value), withoutZeros(note.range)];
-  const { low, high } = raw;
-  const entered = note.entered.replace(/ 1$/, '');
-  return [entered, low === undefined || high === undefined ? '' : `${String(low)} to ${String(high)}`];
-}
-
-function rowOf(plan: Plan, given: Given, cited: readonly string[]): DocumentRow {
-  const { label, origin, source, note } = given.note;
+function rowOf({ plan, shown }: LenderSources, { path, note }: Given, cited: readonly string[]): DocumentRow {
+  const { label, origin, source } = note;
+  const { value, range } = assumptionFigure(plan, path, shown) ?? note;
   const place = source === '' ? '' : `[${cited.indexOf(source) + 1}]`;
-  const said = [place, note].filter((text) => text !== '').join(' ');
-  return { cells: [label, ...valueAndRange(plan, given), origin, said], kind: origin === 'guess' ? 'guess' : 'plain' };
+  const said = [place, note.note].filter((text) => text !== '').join(' ');
+  return { cells: [forLender(label), value, range, origin, said], kind: origin === 'guess' ? 'guess' : 'plain' };
 }
 
 /** Sources that the listed values cite, in the order in which they are first cited. */
@@ -140,7 +117,7 @@ export function assumptionSection(sources: LenderSources): DocumentSection {
     .filter(({ given }) => given.length > 0)
     .flatMap(({ heading, given }): DocumentRow[] => [
       { cells: [heading], kind: 'heading' },
-      ...given.map((one) => rowOf(plan, one, cited)),
+      ...given.map((one) => rowOf(sources, one, cited)),
     ]);
   return {
     id: 'assumptions',
@@ -152,7 +129,7 @@ export function assumptionSection(sources: LenderSources): DocumentSection {
         head: ['What', 'Value', 'Range', 'Origin', 'Source and note'],
         rows,
         figuresFrom: 5,
-        widths: [27, 17, 21, 10, 25],
+        widths: [27, 15, 18, 10, 30],
       }),
     ],
   };

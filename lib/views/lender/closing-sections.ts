@@ -59,7 +59,7 @@ export function methodSection(sources: LenderSources): DocumentSection {
       ),
       { kind: 'list', items: METHOD },
       { kind: 'heading', text: 'Sources' },
-      { kind: 'list', items: cited.map((text, k) => ({ about: `${k + 1}`, words: text })) },
+      { kind: 'list', items: cited.map((text) => ({ about: '', words: text })), isNumbered: true },
     ],
   };
 }

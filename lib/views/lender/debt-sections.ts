@@ -1,8 +1,6 @@
 import type { LoanMonth } from '../../finance/loan-schedule.ts';
 import type { LoanAccount } from '../../model/scenario-result.ts';
-import { roundTicks } from '../chart-scale.ts';
-import { formatFixed } from '../format-number.ts';
-import { centsText, moneyText, monthText, plain, ratioText, tableBlock, total, words } from './document-text.ts';
+import { centsText, moneyText, plain, tableBlock, total, words } from './document-text.ts';
 import type { DocumentBlock, DocumentSection, LenderSources } from './document-types.ts';
 
 interface LoanYear {
@@ -74,73 +72,12 @@ export function debtSection({ result, shown }: LenderSources): DocumentSection {
   };
 }
 
-/** Bars of debt cover by year, for whoever draws them. */
-export interface CoverBars {
-  readonly rows: readonly {
-    readonly id: string;
-    readonly label: string;
-    readonly cover: number | null;
-    readonly coverText: string;
-    readonly meetsLine: boolean;
-  }[];
-  readonly ticks: readonly number[];
-  readonly line: number;
-}
-
-/** Debt cover by year as bars. */
-export function coverBars({ result }: Pick<LenderSources, 'result'>): CoverBars {
-  const { coverByYear, line } = result.finance;
-  const rows = coverByYear.map((cover, year) => ({
-    id: `year ${year + 1}`,
-    label: `Year ${year + 1}`,
-    cover,
-    coverText: ratioText(cover),
-    meetsLine: cover === null || cover >= line,
-  }));
-  const covers = coverByYear.flatMap((cover) => (cover === null ? [] : [cover]));
-  return { rows, ticks: roundTicks(Math.min(0, ...covers), Math.max(line, ...covers), 5), line };
-}
-
-function coverLead({ result }: LenderSources): string {
-  const { lowestCover, lowestCoverEndsIn, line, meetsLine, lowestCoverOwnerPaid } = result.finance;
-  if (lowestCover === null || lowestCoverEndsIn === null) return 'Without a loan there is nothing to cover.';
-  const verdict = meetsLine ? 'which meets' : 'which does not meet';
-  return `In its worst twelve months in a row, those up to ${monthText(lowestCoverEndsIn)}, the shop earns ${ratioText(lowestCover)} times its loan payments, ${verdict} the lender's line of ${formatFixed(line, 2)}. With the owner's own hours paid at what they would cost to hire it would be ${ratioText(lowestCoverOwnerPaid)}. Earnings are before interest, tax, depreciation and what the owner takes out.`;
-}
-
-/** How often earnings cover what is due. */
-export function coverSection(sources: LenderSources): DocumentSection {
-  const { coverByYear, coverByYearOwnerPaid, line, lowestCover, lowestCoverOwnerPaid } = sources.result.finance;
-  const rows = coverByYear.map((cover, year) =>
-    plain(`Year ${year + 1}`, ratioText(cover), ratioText(coverByYearOwnerPaid[year] ?? null), formatFixed(line, 2)),
-  );
-  const lowest = total(
-    'Lowest trailing twelve months',
-    ratioText(lowestCover),
-    ratioText(lowestCoverOwnerPaid),
-    formatFixed(line, 2),
-  );
-  return {
-    id: 'cover',
-    title: 'Debt service cover',
-    blocks: [
-      words(coverLead(sources)),
-      { kind: 'figure', figure: 'cover' },
-      tableBlock({
-        caption: 'Debt service cover ratio (DSCR): earnings over interest and principal due',
-        head: ['', 'DSCR', "With the owner's time paid", "Lender's line"],
-        rows: [...rows, lowest],
-        figuresFrom: 1,
-      }),
-    ],
-  };
-}
-
 /** Every schedule month by month. */
 export function scheduleSection({ result, shown }: LenderSources): DocumentSection {
   return {
     id: 'schedules',
     title: 'Appendix: loans month by month',
+    isApart: true,
     blocks: result.finance.loans.map((loan) => monthlySchedule(loan, shown.currency)),
   };
 }

@@ -35,6 +35,11 @@ export function ratioText(value: number | null): string {
   return value === null ? NONE : formatFixed(value, 2);
 }
 
+/** Money with two decimals, for a column whose head carries the currency. */
+export function exactMoneyText(value: number | null | undefined): string {
+  return value === null || value === undefined ? NONE : formatFixed(value, 2);
+}
+
 /** Money with its sign, in whole units from a hundred on, as the sheet has it. */
 export function moneyText(value: number | null, shown: ShownAs): string {
   return quantityWithUnit(value, 'money', shown);
@@ -45,8 +50,11 @@ export function monthText(month: number): string {
   return `month ${month + 1}`;
 }
 
+/** Short units, which no line may begin with. */
+const FIGURE_AND_UNIT = /(\d) (?=(?:%|lb|kg|h|A)(?![A-Za-z]))/g;
+
 export function words(text: string): DocumentBlock {
-  return { kind: 'words', text };
+  return { kind: 'words', text: text.replace(FIGURE_AND_UNIT, '$1\u00a0') };
 }
 
 export function plain(...cells: readonly string[]): DocumentRow {

@@ -32,9 +32,15 @@ export type DocumentBlock =
   | { readonly kind: 'words'; readonly text: string }
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'facts'; readonly facts: readonly DocumentFact[] }
-  | { readonly kind: 'list'; readonly items: readonly { readonly about: string; readonly words: string }[] }
+  | { readonly kind: 'list'; readonly items: readonly DocumentItem[]; readonly isNumbered?: boolean }
   | { readonly kind: 'table'; readonly table: DocumentTable }
   | { readonly kind: 'figure'; readonly figure: DocumentFigure };
+
+/** A line of a list, with what it is about; the empty text for nothing. */
+export interface DocumentItem {
+  readonly about: string;
+  readonly words: string;
+}
 
 /** A figure that stands out, with what it is. */
 export interface DocumentFact {
@@ -47,6 +53,8 @@ export interface DocumentSection {
   readonly id: string;
   readonly title: string;
   readonly blocks: readonly DocumentBlock[];
+  /** Begins on a page of its own. */
+  readonly isApart?: boolean;
 }
 
 /** A document as plain data, ready to be drawn or printed. */

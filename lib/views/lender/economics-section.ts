@@ -1,16 +1,16 @@
-import type { VolumeMonth } from '../../cost/monthly-volumes.ts';
 import { baseValues } from '../../inputs/base-values.ts';
 import type { ScenarioResult } from '../../model/scenario-result.ts';
 import { findById } from '../../plan/find-by-id.ts';
 import { batchCostView, COST_PART_LABELS, COST_PARTS } from '../batch-cost-view.ts';
 import { NONE } from '../format-number.ts';
-import { quantityText, unitText } from '../format-quantity.ts';
-import { outputText, plain, tableBlock, total, words } from './document-text.ts';
+import { quantityText, shownValue, unitText } from '../format-quantity.ts';
+import { exactMoneyText, moneyText, outputText, plain, tableBlock, total, words } from './document-text.ts';
 import type { DocumentBlock, DocumentSection, LenderSources } from './document-types.ts';
 
 function costTable({ today, result, shown }: LenderSources): DocumentBlock {
-  const money = (value: number | undefined) => quantityText(value ?? null, 'money', shown);
-  const perMass = (value: number | undefined) => quantityText(value ?? null, 'moneyPerMass', shown);
+  const money = exactMoneyText;
+  const perMass = (value: number | undefined) =>
+    exactMoneyText(value === undefined ? value : shownValue(value, 'moneyPerMass', shown));
   const line = (of: ScenarioResult, part: string) => of.cost.lines.find((cost) => cost.part === part);
   const rows = COST_PARTS.map((part) =>
     plain(
@@ -62,36 +62,7 @@ function productTable({ plan, result, shown }: LenderSources): DocumentBlock {
   });
 }
 
-/** Years of the plan as spans of months. */
-export function yearsOf(months: number): readonly (readonly [number, number])[] {
-  return Array.from({ length: Math.ceil(months / 12) }, (_, year) => [12 * year, Math.min(months, 12 * year + 12)]);
-}
-
-export function yearName([from, to]: readonly [number, number]): string {
-  const name = `Year ${from / 12 + 1}`;
-  return to - from === 12 ? name : `${name}, ${to - from} months`;
-}
-
-function volumeTable({ plan, result, shown }: LenderSources): DocumentBlock {
-  const { products, fixedCosts } = result.trade;
-  const years = yearsOf(fixedCosts.length);
-  const sum = (volumes: readonly VolumeMonth[], key: 'capacity' | 'sold', [from, to]: readonly [number, number]) =>
-    volumes.slice(from, to).reduce((all, month) => all + month[key], 0);
-  const rows = products.flatMap(({ productId, volumes }) => {
-    const { name } = findById(plan.products, productId, 'product');
-    const line = (key: 'capacity' | 'sold') =>
-      years.map((year) => quantityText(sum(volumes, key, year), 'mass', shown));
-    return [plain(`${name}: could be made`, ...line('capacity')), plain(`${name}: sold`, ...line('sold'))];
-  });
-  return tableBlock({
-    caption: `Volumes by year, closures, stoppages, failing pumps and ramp-up taken off [${unitText('mass', shown)}]`,
-    head: ['', ...years.map(yearName)],
-    rows,
-    figuresFrom: 1,
-  });
-}
-
-/** What a batch and a weight cost and leave, and how much of each product is sold. */
+/** What a batch and a weight cost and leave. */
 export function economicsSection(sources: LenderSources): DocumentSection {
   const { result, today, scenario, shown } = sources;
   const views = [
@@ -104,12 +75,11 @@ export function economicsSection(sources: LenderSources): DocumentSection {
     title: 'Unit economics',
     blocks: [
       words(
-        `${view.finding}. A batch leaves ${outputText('contribution', result, shown)} a week in all after running cost; rent, interest and tax come after that.`,
+        `${view.finding}. Sold, it leaves ${moneyText(result.cost.contributionPerBatch, shown)} after running cost, and all batches of a week ${outputText('contribution', result, shown)}; rent, interest and tax come after that.`,
       ),
       costTable(sources),
       { kind: 'figure', figure: 'batchCost' },
       productTable(sources),
-      volumeTable(sources),
     ],
   };
 }

@@ -6,12 +6,13 @@ import { formatFixed } from '../format-number.ts';
 import { quantityWithUnit } from '../format-quantity.ts';
 import { centsText, monthText, plain, tableBlock, total, words } from './document-text.ts';
 import type { DocumentBlock, DocumentSection, DocumentTable, LenderSources } from './document-types.ts';
+import { forLender } from './for-lender.ts';
 
 function fundingTable(caption: string, currency: string, lines: readonly FundingLine[], sum: number): DocumentTable {
   return {
     caption,
     head: ['', currency],
-    rows: [...lines.map((line) => plain(line.label, centsText(line.cents))), total('Total', centsText(sum))],
+    rows: [...lines.map((line) => plain(forLender(line.label), centsText(line.cents))), total('Total', centsText(sum))],
     figuresFrom: 1,
   };
 }
@@ -44,7 +45,7 @@ function loanTable(sources: LenderSources): DocumentBlock {
   const { plan, result, shown } = sources;
   return tableBlock({
     caption: `Loans, those that run already among them [${shown.currency}]`,
-    head: ['Loan', 'Sum', 'Drawn', 'Interest', 'Months', 'Months without principal', 'Fee'],
+    head: ['Loan', 'Sum', 'Drawn', 'Interest', 'Months in all', 'Months without principal', 'Fee'],
     rows: result.finance.loans.map((loan) => plain(...loanRow(plan, loan, sources))),
     figuresFrom: 1,
     wordsIn: [2, 5],
@@ -78,6 +79,9 @@ export function requestSection(sources: LenderSources): DocumentSection {
             tableBlock(fundingTable('Sources of funds', currency, from, sum)),
           ]),
       ...(sources.result.finance.loans.length === 0 ? [] : [loanTable(sources)]),
+      words(
+        'These papers look ahead. Past accounts and tax returns, bank statements, makers’ quotes, the lease, insurance and orders in hand go with them and are not repeated here.',
+      ),
     ],
   };
 }

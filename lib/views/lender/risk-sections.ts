@@ -5,6 +5,7 @@ import { quantityText, quantityWithUnit, unitText } from '../format-quantity.ts'
 import { stressView } from '../stress-view.ts';
 import { fromDataTable, moneyText, outputOf, outputText, plain, tableBlock, words } from './document-text.ts';
 import type { DocumentSection, LenderSources } from './document-types.ts';
+import { forLender } from './for-lender.ts';
 
 function pointRow(label: string, point: BreakEvenPoint, { shown }: LenderSources) {
   return plain(
@@ -66,6 +67,13 @@ export function stressSection({ risk, result, shown }: LenderSources): DocumentS
   };
 }
 
+/** How often something happens, in words. @param perYear mean number of times */
+function oftenWords(perYear: number): string {
+  if (perYear <= 0) return 'No failure is expected.';
+  if (perYear >= 1) return `A failure is expected ${formatSensible(perYear)} times a year.`;
+  return `A failure is expected once in ${formatSensible(1 / perYear)} years.`;
+}
+
 function pumpRisk({ risk, result, shown }: LenderSources): string {
   const { expected, spread } = risk.failures;
   const money = (value: number) => moneyText(value, shown);
@@ -73,7 +81,7 @@ function pumpRisk({ risk, result, shown }: LenderSources): string {
     result.pumps === 1
       ? 'One pump carries all chambers, so one failure stops them all'
       : 'Each pump that fails stops the chambers on it';
-  return `${stop}. In a mean year pumps fail ${formatSensible(expected.failures)} times, stand still for ${quantityWithUnit(expected.downtime, 'time', shown)} and cost ${formatSensible(expected.lostBatches)} batches and ${money(expected.cost.total)}; one year in twenty costs ${money(spread.worstInTwenty)} or more. The mean year is counted in every projection.`;
+  return `${stop}. ${oftenWords(expected.failures)} In a mean year pumps stand still for ${quantityWithUnit(expected.downtime, 'time', shown)} and cost ${formatSensible(expected.lostBatches)} batches and ${money(expected.cost.total)}; one year in twenty costs ${money(spread.worstInTwenty)} or more. The mean year is counted in every projection.`;
 }
 
 function spareWords({ risk, scenario, shown }: LenderSources): string {
@@ -109,7 +117,7 @@ export function riskSection(sources: LenderSources): DocumentSection {
   ];
   const warnings = result.warnings.map(({ problem, remedy }) => ({
     about: 'To be looked at',
-    words: `${problem} ${remedy}`,
+    words: forLender(`${problem} ${remedy}`),
   }));
   return {
     id: 'risks',
@@ -120,24 +128,33 @@ export function riskSection(sources: LenderSources): DocumentSection {
 
 /** What the purchase brings against staying as today. */
 export function returnSection(sources: LenderSources): DocumentSection {
-  const { result, shown } = sources;
+  const { plan, result, shown } = sources;
+  const { discountRate } = baseValues('financing', plan.financing);
   const found = result.finance.versusToday;
+  const years = ((found?.incremental.length ?? 1) - 1) / 12;
   const ids = ['payback', 'payback.discounted', 'npv', 'npv.yearly', 'irr', 'mirr', 'profitability', 'cashNeeded'];
   const blocks = found
     ? [
         words(
-          'With and without: the shop with the purchase less the shop as it is, month by month, after tax and before loans. What is left at the end counts in the present value and the rates, not in the payback.',
+          `With and without: the shop with the purchase less the shop as it is, month by month over ${formatFixed(years, Number.isInteger(years) ? 0 : 1)} years, after tax and before loans. The owner wants ${quantityWithUnit(discountRate, 'ratePerYear', shown)} on money laid out; later money is counted for less by that. What is left at the end counts in the present value and the rates, not in the payback.`,
         ),
         { kind: 'figure', figure: 'payback' } as const,
         tableBlock({
           caption: 'Return against staying as today',
-          head: ['', ''],
+          head: ['Measure', 'Figure', 'What it says'],
           rows: [
-            ...ids.map((id) => plain(outputOf(id).label, outputText(id, result, shown))),
-            plain('Net present value of the owner’s own money', moneyText(found.financed.netPresentValue, shown)),
-            plain('Years looked ahead', formatFixed((found.incremental.length - 1) / 12, 1)),
+            ...ids.map((id) =>
+              plain(outputOf(id).label, outputText(id, result, shown), forLender(outputOf(id).meaning)),
+            ),
+            plain(
+              'Net present value of own money',
+              moneyText(found.financed.netPresentValue, shown),
+              'The same for what the owner pays in and has left after loan payments.',
+            ),
           ],
           figuresFrom: 1,
+          wordsIn: [2],
+          widths: [30, 16, 54],
         }),
       ]
     : [words('This is the shop as it is; there is nothing to compare it with.')];

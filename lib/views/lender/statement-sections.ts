@@ -1,12 +1,12 @@
 import type { Cents } from '../../finance/cents.ts';
 import type { Statements } from '../../model/scenario-result.ts';
+import { inputNote } from '../input-note.ts';
 import { centsText, plain, tableBlock, total, wholeText, words } from './document-text.ts';
 import type { DocumentBlock, DocumentRow, DocumentSection, LenderSources } from './document-types.ts';
-import { yearName, yearsOf } from './economics-section.ts';
+import { abreast, sumOfYear, yearName, yearsOf } from './plan-years.ts';
 
 type Series = readonly Cents[];
 type Line = readonly [label: string, series: Series, isTotal: boolean];
-type Span = readonly [from: number, to: number];
 
 function incomeLines({ income }: Statements): readonly Line[] {
   return [
@@ -74,10 +74,6 @@ function rowOf([label, , isTotal]: Line, cells: readonly string[]): DocumentRow 
   return (isTotal ? total : plain)(label, ...cells);
 }
 
-function sum(series: Series, [from, to]: Span): Cents {
-  return series.slice(from, to).reduce((all, value) => all + value, 0);
-}
-
 const FIRST_YEAR = 12;
 
 function months(count: number): number[] {
@@ -89,13 +85,13 @@ function monthlyFlows(caption: string, lines: readonly Line[], count: number): D
   const shown = months(count);
   return tableBlock({
     caption,
-    head: ['', ...shown.map((month) => `${month + 1}`), 'Year'],
+    head: ['Month', ...shown.map((month) => `${month + 1}`), 'Year'],
     rows: lines
       .filter(isMoving)
       .map((line) =>
         rowOf(line, [
           ...shown.map((month) => wholeText(line[1][month] ?? 0)),
-          wholeText(sum(line[1], [0, shown.length])),
+          wholeText(sumOfYear(line[1], [0, shown.length])),
         ]),
       ),
     figuresFrom: 1,
@@ -108,7 +104,7 @@ function monthlyBalance(caption: string, lines: readonly Line[], count: number):
   const shown = months(count);
   return tableBlock({
     caption,
-    head: ['', 'Before', ...shown.map((month) => `${month + 1}`)],
+    head: ['End of month', 'Before', ...shown.map((month) => `${month + 1}`)],
     rows: lines.filter(isMoving).map((line) =>
       rowOf(
         line,
@@ -120,14 +116,6 @@ function monthlyBalance(caption: string, lines: readonly Line[], count: number):
   });
 }
 
-/** So many years stand beside each other on a page. */
-const YEARS_ABREAST = 7;
-
-function abreast<Item>(items: readonly Item[]): readonly (readonly Item[])[] {
-  const count = Math.ceil(items.length / YEARS_ABREAST);
-  return Array.from({ length: count }, (_, k) => items.slice(k * YEARS_ABREAST, (k + 1) * YEARS_ABREAST));
-}
-
 function yearlyFlows(caption: string, lines: readonly Line[], count: number): DocumentBlock[] {
   return abreast(yearsOf(count)).map((years) =>
     tableBlock({
@@ -136,7 +124,7 @@ function yearlyFlows(caption: string, lines: readonly Line[], count: number): Do
       rows: lines.filter(isMoving).map((line) =>
         rowOf(
           line,
-          years.map((year) => centsText(sum(line[1], year))),
+          years.map((year) => centsText(sumOfYear(line[1], year))),
         ),
       ),
       figuresFrom: 1,
@@ -163,7 +151,7 @@ function yearlyBalance(caption: string, lines: readonly Line[], count: number): 
 }
 
 /** The first year month by month. */
-export function monthlySection({ result, shown }: LenderSources): DocumentSection {
+export function monthlySection({ plan, result, shown }: LenderSources): DocumentSection {
   const { statements } = result.finance;
   const count = statements.income.revenue.length;
   const { currency } = shown;
@@ -172,11 +160,11 @@ export function monthlySection({ result, shown }: LenderSources): DocumentSectio
     title: 'The first year, month by month',
     blocks: [
       words(
-        'Whole units of money, so a sum may differ by one from its parts; in cents the three statements agree exactly. Money out is negative. Purchases and loan draws happen at the start of a month, everything else by its end.',
+        `Month 1 is ${inputNote(plan, 'site.startMonth', shown).value}. Whole units of money, so a sum may differ by one from its parts; in cents the three statements agree exactly. Money out is negative. Purchases and loan draws happen at the start of a month, everything else by its end.`,
       ),
       monthlyFlows(`Income statement [${currency}]`, incomeLines(statements), count),
       monthlyFlows(`Cash flow [${currency}]`, cashLines(statements), count),
-      monthlyBalance(`Balance sheet, at the end of the month [${currency}]`, balanceLines(statements), count),
+      monthlyBalance(`Balance sheet [${currency}]`, balanceLines(statements), count),
     ],
   };
 }

@@ -5,6 +5,7 @@ import type { ScenarioResult } from '../../../lib/model/scenario-result.ts';
 import { findById } from '../../../lib/plan/find-by-id.ts';
 import type { Plan } from '../../../lib/plan/plan-types.ts';
 import { scenarioRisk } from '../../../lib/risk/scenario-risk.ts';
+import { formatPercent } from '../../../lib/views/format-number.ts';
 import { quantityWithUnit } from '../../../lib/views/format-quantity.ts';
 import type {
   DocumentBlock,
@@ -141,9 +142,67 @@ describe('the papers for a lender', () => {
 
   it('says cover by year and its lowest as the result has them', () => {
     const table = tableOf(PAPERS, 'cover', 'Debt service cover');
-    const shown = table.rows.slice(0, -1).map(({ cells }) => cells[1]);
-    expect(shown).toEqual(result.finance.coverByYear.map((cover) => (cover === null ? '—' : cover.toFixed(2))));
-    expect(table.rows.at(-1)?.cells[1]).toBe(result.finance.lowestCover?.toFixed(2));
+    const { coverByYear, coverByYearOwnerPaid, lowestCover, lowestCoverOwnerPaid } = result.finance;
+    const ratio = (cover: number | null) => (cover === null ? '—' : cover.toFixed(2).replace('-', '−'));
+    const column = (k: number) => table.rows.slice(0, -1).map(({ cells }) => cells[k] ?? '');
+    expect(column(3)).toEqual(coverByYear.map(ratio));
+    expect(column(5)).toEqual(coverByYearOwnerPaid.map(ratio));
+    expect(table.rows.at(-1)?.cells.slice(3)).toEqual([ratio(lowestCover), '', ratio(lowestCoverOwnerPaid)]);
+    // What is earned and due is shown, and makes the cover.
+    const earned = column(1).map(read);
+    const due = column(2).map(read);
+    const tax = coverByYear.map((_, year) => sum(statements.income.tax.slice(12 * year, 12 * year + 12)) / 100);
+    expect(earned.map((money, k) => ratio(money / (due[k] ?? 0)))).toEqual(column(3));
+    expect(earned.map((money, k) => ratio((money + (tax[k] ?? 0)) / (due[k] ?? 0)))).toEqual(column(4));
+  });
+
+  it('sells no more than the market takes or can be made, and for what the income statement says', () => {
+    const { rows } = tableOf(PAPERS, 'sales', 'Volumes');
+    const named = (ending: string) =>
+      rows.filter(({ cells }) => cells[0]?.endsWith(ending)).map(({ cells }) => cells.slice(1).map(read));
+    const [takes, made, sold] = [named(': the market takes'), named(': could be made'), named(': sold')];
+    expect(sold).toHaveLength(PLAN.products.length);
+    sold.forEach((years, k) => {
+      years.forEach((mass, year) => {
+        expect(mass).toBeLessThanOrEqual(Math.min(takes[k]?.[year] ?? 0, made[k]?.[year] ?? 0));
+      });
+    });
+    const table = tableOf(PAPERS, 'sales', 'Sales by product');
+    const products = table.rows.slice(0, -1).map(({ cells }) => cells.slice(1).map(read));
+    rowOf(table, 'Sales')
+      .map(read)
+      .forEach((all, year) => {
+        const year12 = statements.income.revenue.slice(12 * year, 12 * year + 12);
+        expect(all).toBe(Math.round(sum(year12) / 100));
+        expect(Math.abs(sum(products.map((years) => years[year] ?? 0)) - all)).toBeLessThanOrEqual(products.length);
+      });
+  });
+
+  it('reads its ratios from the balance sheet', () => {
+    const table = tableOf(PAPERS, 'security', 'At the end of the year');
+    const { loans: owed, equipment, totalEquity, totalAssets } = statements.balance;
+    const share = (part: readonly number[], whole: readonly number[]) =>
+      formatPercent((part[12] ?? 0) / (whole[12] ?? 0));
+    expect(rowOf(table, 'Loans over equipment')[0]).toBe(share(owed, equipment));
+    expect(rowOf(table, 'Equity over all assets')[0]).toBe(share(totalEquity, totalAssets));
+  });
+
+  it('speaks of the owner, not to the owner', () => {
+    const texts = PAPERS.sections.flatMap(({ blocks }) => blocks.flatMap(textsOf));
+    expect(texts.filter((text) => /\b(you|your|yours)\b/i.test(text))).toEqual([]);
+  });
+
+  it('gives every range the unit of its value', () => {
+    const { rows } = tableOf(PAPERS, 'assumptions', 'Values');
+    const ranged = rows.filter(({ kind, cells }) => kind !== 'heading' && cells[2] !== '');
+    expect(ranged.length).toBeGreaterThan(10);
+    const unit = (text: string | undefined) =>
+      text
+        ?.replace(/^.* to /, '')
+        .replace(/^[$−\d.,]+/, '')
+        .trim();
+    for (const { cells } of ranged) expect(unit(cells[2])).toBe(unit(cells[1]));
+    for (const { cells } of rows) expect(cells.join(' ')).not.toMatch(/\de[-+]\d/);
   });
 
   it('writes figures as the sheet does', () => {
