@@ -1,13 +1,19 @@
 import { bench, describe } from 'vitest';
-import { findBottleneck } from '../../lib/insight/find-bottleneck.ts';
-import { evaluateScenario } from '../../lib/model/evaluate-scenario.ts';
 import { OUTPUTS } from '../../lib/model/outputs.ts';
 import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
-import { parsePlan } from '../../lib/plan/parse-plan.ts';
 import { serialisePlan } from '../../lib/plan/serialise-plan.ts';
 import golden from '../golden/demo-results.json' with { type: 'json' };
 import { smallPlan } from '../model/edited-plan.ts';
+import { builtModule } from './built-module.ts';
 import { requireNear } from './require-near.ts';
+
+const { evaluateScenario } = builtModule<typeof import('../../lib/model/evaluate-scenario.ts')>(
+  'lib/model/evaluate-scenario.ts',
+);
+const { findBottleneck } = builtModule<typeof import('../../lib/insight/find-bottleneck.ts')>(
+  'lib/insight/find-bottleneck.ts',
+);
+const { parsePlan } = builtModule<typeof import('../../lib/plan/parse-plan.ts')>('lib/plan/parse-plan.ts');
 
 const TEXT = serialisePlan(DEMO_PLAN);
 const SMALL = smallPlan();

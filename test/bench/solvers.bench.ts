@@ -2,10 +2,13 @@ import { bench, describe } from 'vitest';
 import type { StepControl } from '../../lib/plant/group-advance.ts';
 import { SHARED_STARTS } from '../fixtures/drying-cases.ts';
 import reference from '../fixtures/drying-reference.json' with { type: 'json' };
-import { dryTogether, type SharedStart } from '../plant/dry-together.ts';
-import { dryGenerally } from './dry-generally.ts';
+import type { SharedStart } from '../plant/dry-together.ts';
+import { builtModule } from './built-module.ts';
 import { requireNear } from './require-near.ts';
 import { scipySeconds } from './scipy-time.ts';
+
+const { dryTogether } = builtModule<typeof import('../plant/dry-together.ts')>('test/plant/dry-together.ts');
+const { dryGenerally } = builtModule<typeof import('./dry-generally.ts')>('test/bench/dry-generally.ts');
 
 /** Steps so short that the error is that of rounding, not of stepping: parts in a million. */
 const TIGHT: StepControl = { tolerance: 1e-6, longest: 60 };
@@ -22,15 +25,20 @@ function requireRight(what: string, ends: readonly number[], start: SharedStart)
   });
 }
 
-function meanSeconds(run: () => void, runs: number): number {
-  const start = performance.now();
-  for (let i = 0; i < runs; i += 1) run();
-  return (performance.now() - start) / 1000 / runs;
+/** Median time of a run [s]; the first third, while the code is still being translated, is not counted. */
+function medianSeconds(run: () => void, runs: number): number {
+  const times = Array.from({ length: runs }, () => {
+    const start = performance.now();
+    run();
+    return (performance.now() - start) / 1000;
+  });
+  const counted = times.slice(Math.floor(runs / 3)).sort((a, b) => a - b);
+  return counted[Math.floor(counted.length / 2)] ?? Number.NaN;
 }
 
 function tellScipy(start: SharedStart): void {
   const scipy = scipySeconds(start);
-  const own = meanSeconds(() => void dryTogether(start), 20);
+  const own = medianSeconds(() => void dryTogether(start), 150);
   const words =
     scipy === null ? 'no Python with SciPy here' : `${scipy.toFixed(2)} s, ${Math.round(scipy / own)} times ours`;
   console.log(`${start.name}: SciPy's BDF at a relative tolerance of 1e-7: ${words} (${(1000 * own).toFixed(2)} ms)`);

@@ -1,7 +1,9 @@
 import { STANDARD_CONTROL, type StepControl } from '../../lib/plant/group-advance.ts';
 import type { PlantReport } from '../../lib/plant/report-types.ts';
-import { simulateShop } from '../../lib/plant/simulate-shop.ts';
 import type { ShopSpec } from '../../lib/plant/types.ts';
+import { builtModule } from './built-module.ts';
+
+const { simulateShop } = builtModule<typeof import('../../lib/plant/simulate-shop.ts')>('lib/plant/simulate-shop.ts');
 
 /** A hundred times tighter than usual: batch times of whole weeks then keep within 0.01 %. */
 export const TIGHT_WEEKS: StepControl = { tolerance: 1e-5, longest: 300 };
