@@ -7,13 +7,19 @@ import type { ScenarioOutcome } from '../model/scenario-result.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
 import { plantMemory } from '../risk/plant-memory.ts';
+import { shareWeeks } from './share-weeks.ts';
 
 const KEPT_VARIANTS = 400;
 
 /** Weeks kept with their pictures: today's, which every row is compared with, and those of stages and of larger markets. */
 const KEPT_WEEKS = 16;
 
-const memory = plantMemory(simulateShop, KEPT_WEEKS, true);
+/** Weeks the engine that waits for the next edit keeps, so that an edit of money alone runs none again [0.8 MB each]. */
+const KEPT_BY_WAITING = 120;
+
+const { isWaiting, tell, hear } = shareWeeks(self.name);
+const memory = plantMemory(simulateShop, isWaiting ? KEPT_BY_WAITING : KEPT_WEEKS, true, tell);
+hear(memory.learn);
 
 /** Weeks of enlarged shops and of other numbers of chambers: an edit of prices or wages alone runs none of them again. */
 const variants = plantMemory(simulateShop, KEPT_VARIANTS);

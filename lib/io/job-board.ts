@@ -53,14 +53,20 @@ function vacate<Engine>(seat: Seat<Engine>): void {
 
 /** Hands jobs to a fixed number of engines, some of them for quick jobs only; the latest list of wishes wins. */
 export class JobBoard<Engine> implements Board<Engine> {
-  readonly #spawn: () => EngineHandle<Engine>;
+  readonly #spawn: (forQuickOnly: boolean) => EngineHandle<Engine>;
   readonly #report: JobReport;
   readonly #seats: readonly Seat<Engine>[];
   readonly #grace: number;
   #waiting: readonly Job<Engine>[] = [];
   #wanted: ReadonlySet<string> = new Set();
 
-  constructor(engines: number, spawn: () => EngineHandle<Engine>, report: JobReport, manners: BoardManners = PLAIN) {
+  /** @param spawn starts an engine; told whether its seat is for quick jobs only */
+  constructor(
+    engines: number,
+    spawn: (forQuickOnly: boolean) => EngineHandle<Engine>,
+    report: JobReport,
+    manners: BoardManners = PLAIN,
+  ) {
     this.#spawn = spawn;
     this.#report = report;
     this.#grace = manners.grace;
@@ -124,7 +130,7 @@ export class JobBoard<Engine> implements Board<Engine> {
   }
 
   #begin(seat: Seat<Engine>, job: Job<Engine>): void {
-    seat.handle ??= this.#spawn();
+    seat.handle ??= this.#spawn(seat.forQuickOnly);
     seat.running = job;
     seat.since = performance.now();
     job.start(seat.handle.engine).then(

@@ -1,5 +1,5 @@
 import type { Simulate } from '../model/scenario-week.ts';
-import type { TypicalWeek } from '../plant/report-types.ts';
+import type { PlantReport, TypicalWeek } from '../plant/report-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
 
 /** A simulation that does not run the same shop twice. */
@@ -7,6 +7,16 @@ export interface PlantMemory {
   readonly simulate: Simulate;
   /** How many shops have really been run. */
   readonly runs: () => number;
+  /** Takes over what another memory has run. */
+  readonly learn: (run: PlantRun) => void;
+}
+
+type Outcome = ReturnType<Simulate>;
+
+/** A shop that has been run, as text, and what came of it. */
+export interface PlantRun {
+  readonly shop: string;
+  readonly outcome: Outcome;
 }
 
 /** Weeks kept: a draw that differs from an earlier one in money alone comes soon after it. */
@@ -17,29 +27,44 @@ function withoutPictures({ power }: TypicalWeek): TypicalWeek {
   return { lanes: [], samples: [], crew: [], power };
 }
 
+function withoutPicturesIn(value: PlantReport): Outcome {
+  return { ok: true, value: { ...value, week: withoutPictures(value.week) } };
+}
+
 /**
  * Remembers the shops it has run, as a rule without the picture of their week, by all that the week simulation is told of them: plans
  * that differ in money alone share one run. The longest unused is forgotten first.
  * @param kept shops remembered, 1 or more
  * @param pictures whether the picture of the week is remembered too, for callers that show it
+ * @param onRun told of every shop that had to be run
  */
-export function plantMemory(run: Simulate = simulateShop, kept = KEPT, pictures = false): PlantMemory {
-  const known = new Map<string, ReturnType<Simulate>>();
+export function plantMemory(
+  run: Simulate = simulateShop,
+  kept = KEPT,
+  pictures = false,
+  onRun: (run: PlantRun) => void = () => {},
+): PlantMemory {
+  const known = new Map<string, Outcome>();
   let runs = 0;
-  function simulate(...[spec]: Parameters<Simulate>): ReturnType<Simulate> {
-    const key = JSON.stringify(spec);
-    const outcome = known.get(key) ?? runAnew(spec);
-    known.delete(key);
-    known.set(key, outcome);
+  function learn({ shop, outcome }: PlantRun): void {
+    known.delete(shop);
+    known.set(shop, outcome);
     const oldest = known.keys().next().value;
     if (known.size > kept && oldest !== undefined) known.delete(oldest);
-    return outcome;
   }
-  function runAnew(spec: Parameters<Simulate>[0]): ReturnType<Simulate> {
+  function runAnew(shop: string, spec: Parameters<Simulate>[0]): Outcome {
     runs += 1;
     const outcome = run(spec);
-    if (pictures) return outcome;
-    return outcome.ok ? { ok: true, value: { ...outcome.value, week: withoutPictures(outcome.value.week) } } : outcome;
+    const short = outcome.ok ? withoutPicturesIn(outcome.value) : outcome;
+    const shown = pictures ? outcome : short;
+    onRun({ shop, outcome: shown });
+    return shown;
   }
-  return { simulate, runs: () => runs };
+  function simulate(...[spec]: Parameters<Simulate>): Outcome {
+    const shop = JSON.stringify(spec);
+    const outcome = known.get(shop) ?? runAnew(shop, spec);
+    learn({ shop, outcome });
+    return outcome;
+  }
+  return { simulate, runs: () => runs, learn };
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { shopSpec } from '../../lib/model/shop-spec.ts';
 import type { Scenario } from '../../lib/plan/plan-types.ts';
 import { simulateShop } from '../../lib/plant/simulate-shop.ts';
-import { plantMemory } from '../../lib/risk/plant-memory.ts';
+import { type PlantRun, plantMemory } from '../../lib/risk/plant-memory.ts';
 import { smallPlan } from '../model/edited-plan.ts';
 import type { Loose } from '../plan/edited-demo.ts';
 
@@ -53,6 +53,18 @@ describe('plantMemory', () => {
     expect(runs()).toBe(3);
     simulate(loaded(6));
     expect(runs()).toBe(4);
+  });
+
+  it('takes over what another memory has run', () => {
+    const told: PlantRun[] = [];
+    const other = plantMemory(never, 64, false, (run) => told.push(run));
+    other.simulate(loaded(7));
+    other.simulate(loaded(7));
+    expect(told).toHaveLength(1);
+    const { simulate, runs, learn } = plantMemory(never);
+    for (const run of told) learn(run);
+    simulate(loaded(7));
+    expect(runs()).toBe(0);
   });
 
   it('remembers a shop that cannot run, too', () => {
