@@ -2,10 +2,10 @@ import { memo, useMemo } from 'react';
 import type { Calibration } from '../../lib/insight/calibration/calibration.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import { comparedView } from '../../lib/views/batch-log/compared-view.ts';
+import { ChartLegend } from '../charts/chart-legend.tsx';
 import { ComparedChart } from '../charts/compared-chart.tsx';
 import { seriesColour } from '../charts/series-colour.ts';
 import { FigureFrame } from '../evidence/figure-frame.tsx';
-import styles from '../evidence/legend.module.css';
 
 interface Props {
   readonly plan: Plan;
@@ -16,16 +16,12 @@ interface Props {
 /** Logged hours against those the model expects. */
 export const ComparedFigure = memo(function ComparedFigure({ plan, calibration, isStale }: Props) {
   const view = useMemo(() => comparedView(plan, calibration), [plan, calibration]);
-  const tools = (
-    <ul className={styles.legend}>
-      {view.groups.map((group, place) => (
-        <li key={group.product}>
-          <span className={styles.swatch} style={{ background: seriesColour(place) }} />
-          {group.name}
-        </li>
-      ))}
-    </ul>
-  );
+  const legend = view.groups.map(({ product, name }, place) => ({
+    key: product,
+    label: name,
+    colour: seriesColour(place),
+    mark: 'block' as const,
+  }));
   return (
     <FigureFrame
       name="Logged and expected hours"
@@ -33,7 +29,7 @@ export const ComparedFigure = memo(function ComparedFigure({ plan, calibration, 
       summary={view.summary}
       table={view.table}
       stale={isStale}
-      tools={tools}
+      tools={<ChartLegend items={legend} />}
     >
       <ComparedChart view={view} title={view.finding} description="Expected hours over logged hours, batch by batch." />
     </FigureFrame>

@@ -2,6 +2,7 @@
 
 import {
   CartesianGrid,
+  LabelList,
   ReferenceLine,
   ResponsiveContainer,
   Scatter,
@@ -45,12 +46,12 @@ export function ComparedChart({ view, title, description }: Props) {
     <ResponsiveContainer width="100%" height={340}>
       <ScatterChart margin={CHART_MARGIN} title={title} desc={description}>
         <CartesianGrid stroke="var(--line)" />
-        <XAxis {...axis} dataKey="measured" height={42} label={axisName('logged [h]')} />
+        <XAxis {...axis} dataKey="place" height={42} label={axisName('logged [h]')} />
         <YAxis
           {...axis}
           dataKey="expected"
           width={56}
-          label={{ ...axisName('expected [h]'), position: 'insideLeft', angle: -90 }}
+          label={{ ...axisName('expected [h]'), position: 'insideLeft', angle: -90, dx: 8 }}
         />
         <ReferenceLine
           segment={[
@@ -83,7 +84,9 @@ export function ComparedChart({ view, title, description }: Props) {
             data={group.points.map((point) => ({ ...point, expected: point.after }))}
             fill={seriesColour(place)}
             isAnimationActive={false}
-          />
+          >
+            <LabelList dataKey="edgeWords" position="left" fill="var(--ink-soft)" fontSize={12} />
+          </Scatter>
         ))}
       </ScatterChart>
     </ResponsiveContainer>

@@ -32,6 +32,16 @@ export function formatSensible(value: number): string {
   return formatFixed(value, sensibleDigits(value));
 }
 
+const RAISED = ['⁰', '¹', '²', '³', '⁴', '⁵', '⁶', '⁷', '⁸', '⁹'] as const;
+
+/** A number with three digits, a tiny one by its power of ten: 1.23, 0.0123, 1.23 × 10⁻⁵. */
+export function formatTiny(value: number): string {
+  if (value === 0 || Math.abs(value) >= 1e-3) return formatSensible(value);
+  const [mantissa = '', power = ''] = value.toExponential(2).split('e');
+  const raised = [...power].map((sign) => (sign === '-' ? '⁻' : (RAISED[Number(sign)] ?? ''))).join('');
+  return `${formatFixed(Number(mantissa), 2)} × 10${raised}`;
+}
+
 /** A share 0–1 as whole percent, with one decimal below ten: "61 %", "4.2 %". */
 export function formatPercent(share: number): string {
   const percent = share * 100;

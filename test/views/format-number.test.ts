@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { countOf, formatFixed, formatOrdinal, formatPercent, formatSensible } from '../../lib/views/format-number.ts';
+import {
+  countOf,
+  formatFixed,
+  formatOrdinal,
+  formatPercent,
+  formatSensible,
+  formatTiny,
+} from '../../lib/views/format-number.ts';
 
 describe('formatFixed', () => {
   it('marks thousands and uses a true minus', () => {
@@ -64,5 +71,17 @@ describe('words for counts', () => {
       '0 cells',
       '2 batches',
     ]);
+  });
+});
+
+describe('formatTiny', () => {
+  it.each([
+    [0, '0'],
+    [12.34, '12.3'],
+    [0.00123, '0.00123'],
+    [0.0000149, '1.49 × 10⁻⁵'],
+    [-2e-10, '−2.00 × 10⁻¹⁰'],
+  ])('%d is %s', (value, text) => {
+    expect(formatTiny(value)).toBe(text);
   });
 });

@@ -12,6 +12,10 @@ export interface ComparedPoint {
   readonly before: number;
   readonly after: number;
   readonly isOdd: boolean;
+  /** Where it is drawn along the logged hours: a batch far out stands at the edge, so that the others are not squeezed together. */
+  readonly place: number;
+  /** What is written beside one at the edge; empty for all others. */
+  readonly edgeWords: string;
 }
 
 /** The batches of one product. */
@@ -42,24 +46,37 @@ function findingOf({ miss }: Calibration): string {
   return `The plan misses logged hours by ${before}; with fitted values it is ${after}`;
 }
 
-function pointOf(batch: ComparedBatch, name: string): ComparedPoint[] {
+function pointOf(batch: ComparedBatch, name: string, edge: number): ComparedPoint[] {
   const { id, date, time, before, after, use } = batch;
   if (before === null || after === null) return [];
+  const measured = time / SECONDS;
   return [
     {
       id,
       words: `${name}, ${date}`,
-      measured: time / SECONDS,
+      measured,
       before: before / SECONDS,
       after: after / SECONDS,
       isOdd: use === 'odd',
+      place: Math.min(measured, edge),
+      edgeWords: measured > edge ? `${Number(measured.toPrecision(3))} h →` : '',
     },
   ];
 }
 
-function groupsOf(plan: Plan, batches: readonly ComparedBatch[]): ComparedGroup[] {
+/** Round marks of both axes [h]: all that had a say, and all that is expected. */
+function ticksOf(batches: readonly ComparedBatch[]): number[] {
+  const hours = batches.flatMap(({ time, before, after, use }) => [
+    ...(use === 'odd' ? [] : [time]),
+    before ?? 0,
+    after ?? 0,
+  ]);
+  return roundTicks(0, Math.max(SECONDS, ...hours) / SECONDS, 6);
+}
+
+function groupsOf(plan: Plan, batches: readonly ComparedBatch[], edge: number): ComparedGroup[] {
   return plan.products.flatMap(({ id, name }) => {
-    const points = batches.filter(({ product }) => product === id).flatMap((batch) => pointOf(batch, name));
+    const points = batches.filter(({ product }) => product === id).flatMap((batch) => pointOf(batch, name, edge));
     return points.length === 0 ? [] : [{ product: id, name, points }];
   });
 }
@@ -93,16 +110,16 @@ function tableOf(plan: Plan, batches: readonly ComparedBatch[]): DataTable {
 /** Logged against expected hours, before and after the fit. */
 export function comparedView(plan: Plan, calibration: Calibration): ComparedView {
   const { batches, scatter } = calibration;
-  const groups = groupsOf(plan, batches);
-  const all = groups.flatMap(({ points }) =>
-    points.flatMap(({ measured, before, after }) => [measured, before, after]),
-  );
-  const summary = `Every mark is a batch; on the line the model agrees with the log. Pale rings are the plan as it is, full marks are with fitted values. Like batches differ by about ${formatPercent(scatter)} from one to the next, which no value explains.`;
+  const ticks = ticksOf(batches);
+  const groups = groupsOf(plan, batches, ticks.at(-1) ?? 1);
+  const isAnyAtEdge = groups.some(({ points }) => points.some(({ edgeWords }) => edgeWords !== ''));
+  const atEdge = isAnyAtEdge ? ' A batch far out stands at the edge, with its hours beside it.' : '';
+  const summary = `Every mark is a batch; on the line the model agrees with the log. Pale rings are the plan as it is, full marks are with fitted values.${atEdge} Like batches differ by about ${formatPercent(scatter)} from one to the next, which no value explains.`;
   return {
     finding: findingOf(calibration),
     summary,
     groups,
-    ticks: roundTicks(0, Math.max(1, ...all), 6),
+    ticks,
     table: tableOf(plan, batches),
   };
 }

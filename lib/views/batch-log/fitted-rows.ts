@@ -1,11 +1,12 @@
 import type { Calibration, FittedValue, InputName, ValueRange } from '../../insight/calibration/calibration.ts';
+import { columnField } from '../../plan/log-text/log-columns.ts';
 import type { Plan } from '../../plan/plan-types.ts';
 import { fromBase } from '../../units/convert.ts';
-import { entryFigure } from '../fields/entry-figure.ts';
 import { entryUnit } from '../fields/entry-unit.ts';
+import { formatSensible, formatTiny } from '../format-number.ts';
 import { type ShownAs, unitSign } from '../format-quantity.ts';
 import { fittedField, isWorthUsing, toldBy } from './fitted-quantity.ts';
-import { logFigure, logUnit } from './log-figure.ts';
+import { logUnit } from './log-figure.ts';
 
 /** One value before and after, in words. */
 export interface FittedRow {
@@ -25,8 +26,6 @@ export interface FittedRow {
   readonly isUsed: boolean;
 }
 
-const DIGITS = 3;
-
 function ownerName(plan: Plan, { list, id }: Pick<InputName, 'list' | 'id'>): string {
   return plan[list].find((item) => item.id === id)?.name ?? id;
 }
@@ -44,9 +43,11 @@ const LOAD_WORDS: Readonly<Record<number, string>> = {
 function adviceWords(plan: Plan, { verdict, next, from }: FittedValue): string {
   if (verdict === 'determined') return '';
   if (from === 'weights') return 'Weigh more batches before and after.';
-  if (!next) return 'No further batch of these foods would tell it much better; keep it as it is believed.';
+  if (!next) return 'No further batch of these foods would tell it much better.';
   const { unitSystem } = plan.site;
-  const wet = `${logFigure(Number(next.wet.toPrecision(2)), 'wet', unitSystem)} ${logUnit('wet', unitSystem)}`;
+  const { dimension } = columnField('wet');
+  const unit = logUnit('wet', unitSystem);
+  const wet = `${formatSensible(Number(fromBase(next.wet, dimension, unit).toPrecision(2)))} ${unit}`;
   const product = ownerName(plan, { list: 'products', id: next.product });
   const load = LOAD_WORDS[next.loadFactor] ?? '';
   return `Dry ${wet} of ${product} (${load}) and log it: the range would shrink to ${Math.round(100 * next.narrowsTo)} %.`;
@@ -61,7 +62,7 @@ function verdictWords(plan: Plan, { verdict, partner }: FittedValue): string {
 function rowOf(plan: Plan, shown: ShownAs, fitted: FittedValue): FittedRow {
   const field = fittedField(fitted);
   const unit = entryUnit(field, shown.system);
-  const figure = (value: number) => entryFigure(Number(fromBase(value, field.dimension, unit).toPrecision(DIGITS)));
+  const figure = (value: number) => formatTiny(fromBase(value, field.dimension, unit));
   const rangeText = ({ low, high }: ValueRange) => `${figure(low)} to ${figure(high)}`;
   return {
     key: `${fitted.list} ${fitted.id} ${fitted.key}`,
