@@ -22,6 +22,9 @@ export interface CalibrationProgress {
   readonly dryings: number;
 }
 
+/** Dryings between two words of progress. */
+const TOLD_EVERY = 16;
+
 /** Wet food per shelf area outside of what the register allows is a wrong chamber or a slip of the pen [kg/m²]. */
 const loadField = fieldOf('product.load') as QuantityField;
 
@@ -85,14 +88,19 @@ interface Bench {
   readonly forecast: LogForecast;
 }
 
-function benchOf(plan: Plan, all: readonly LoggedBatch[], measured: readonly FittedValue[]): Bench {
+function benchOf(
+  plan: Plan,
+  all: readonly LoggedBatch[],
+  measured: readonly FittedValue[],
+  onDrying: () => void,
+): Bench {
   const setting = dryingSetting(withMeasured(plan, measured), all);
   const parameters = fitParameters(plan, all);
   return {
     setting,
     asPlanned: new LogForecast(dryingSetting(plan, all), []),
     parameters,
-    forecast: new LogForecast(setting, parameters),
+    forecast: new LogForecast(setting, parameters, onDrying),
   };
 }
 
@@ -147,12 +155,17 @@ export function calibrate(plan: Plan, onProgress: (progress: CalibrationProgress
   const all = loggedBatches(plan);
   if (all.length === 0) return withoutBatches(leaks);
   const measured = [...leaks.values, ...fittedWaters(plan)];
-  const bench = benchOf(plan, all, measured);
-  const { parameters, forecast, asPlanned } = bench;
   let passes = 0;
+  let dryings = 0;
+  const tell = () => onProgress({ passes, dryings });
+  const bench = benchOf(plan, all, measured, () => {
+    dryings += 1;
+    if (dryings % TOLD_EVERY === 0) tell();
+  });
+  const { parameters, forecast, asPlanned } = bench;
   const onPass = () => {
     passes += 1;
-    onProgress({ passes, dryings: forecast.dryings });
+    tell();
   };
   const usable = all.filter((batch) => hindrance(batch, bench) === null);
   const fitted = fitWithoutOdd(usable, bench, onPass);

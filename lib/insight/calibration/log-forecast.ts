@@ -18,13 +18,16 @@ export interface BatchKind {
 export class LogForecast {
   readonly #setting: DryingSetting;
   readonly #parameters: readonly FitParameter[];
+  readonly #onDrying: () => void;
   readonly #known = new Map<string, DryingForecast | null>();
   /** Places of the parameters that matter to a chamber and product. */
   readonly #relevant = new Map<string, readonly number[]>();
 
-  constructor(setting: DryingSetting, parameters: readonly FitParameter[]) {
+  /** @param onDrying told after each drying that had to be worked out */
+  constructor(setting: DryingSetting, parameters: readonly FitParameter[], onDrying: () => void = () => {}) {
     this.#setting = setting;
     this.#parameters = parameters;
+    this.#onDrying = onDrying;
   }
 
   /** How many dryings have been worked out. */
@@ -40,6 +43,7 @@ export class LogForecast {
     if (known !== undefined) return known;
     const made = this.#dry(kind, places, relevant);
     this.#known.set(key, made);
+    this.#onDrying();
     return made;
   }
 
