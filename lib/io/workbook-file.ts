@@ -12,8 +12,8 @@ export const WORKBOOK_TYPE = 'application/vnd.openxmlformats-officedocument.spre
 
 const FORMATS: Readonly<Record<CellFormat, string | undefined>> = {
   text: undefined,
-  cents: '#,##0.00;-#,##0.00',
-  money: '#,##0;-#,##0',
+  cents: '#,##0.00;-#,##0.00;"–"',
+  money: '#,##0;-#,##0;"–"',
   figure: '#,##0.00##;-#,##0.00##',
   share: '0.0%',
   count: '0',
@@ -32,8 +32,13 @@ const LOOKS: Readonly<Record<CellLook, CellStyle>> = {
   title: { font: { bold: true, size: 15, color: INK } },
   heading: { font: { bold: true, size: 12, color: { rgb: '14627A' } } },
   head: { font: { bold: true, color: SOFT }, border: { bottom: LINE }, alignment: { vertical: 'bottom' } },
-  label: { font: { color: INK } },
-  note: { font: { color: SOFT }, alignment: { indent: 1 } },
+  figureHead: {
+    font: { bold: true, color: SOFT },
+    border: { bottom: LINE },
+    alignment: { horizontal: 'right', vertical: 'bottom', wrapText: true },
+  },
+  label: { font: { color: INK }, alignment: { vertical: 'top' } },
+  note: { font: { color: SOFT }, alignment: { horizontal: 'left', indent: 1 } },
   wrapped: { font: { color: SOFT, size: 9 }, alignment: { wrapText: true, vertical: 'top' } },
   input: filled('E3F1F6', '0D4A5E'),
   handbook: filled('FBEED2', '6B4600'),
@@ -79,8 +84,33 @@ function widthsOf({ cells, widths }: WorkbookSheet): { width: number }[] {
   return Array.from({ length: last + 1 }, (_, column) => ({ width: widths[column] ?? widths.at(-1) ?? 12 }));
 }
 
+/** Height of a line of small text [pt], and how many of its letters take the room of one of the usual size. */
+const LINE_HEIGHT = 12.5;
+const SMALL_LETTERS = 1.25;
+
+/** Rows of joined cells do not find their height themselves. */
+function heightsOf(sheet: WorkbookSheet): Map<number, { height: number }> {
+  const widths = widthsOf(sheet).map(({ width }) => width);
+  return new Map(
+    sheet.spans.map(({ row, from, to }) => {
+      const cell = sheet.cells.find((candidate) => candidate.row === row && candidate.column === from);
+      const letters = cell?.content.kind === 'text' ? cell.content.text.length : 0;
+      const room = widths.slice(from, to + 1).reduce((sum, width) => sum + width, 0) * SMALL_LETTERS;
+      return [row, { height: 3 + LINE_HEIGHT * Math.max(1, Math.ceil(letters / room)) }];
+    }),
+  );
+}
+
+/** What is repeated on every printed page. Names of sheets with blanks in them need their quotes, which hucre leaves out. */
+function printTitles({ name, fixed: { rows, columns } }: WorkbookSheet) {
+  const sheet = `'${name}'!`;
+  const atLeft = columns > 1 ? `${sheet}$A:$B,` : '';
+  return { name: '_xlnm.Print_Titles', range: `${atLeft}${sheet}$1:$${rows}`, scope: name };
+}
+
 function sheetOf(sheet: WorkbookSheet, { paper }: WorkbookSetting): WriteSheet {
   const { rows, columns } = sheet.fixed;
+  const { pagesWide } = sheet;
   return {
     name: sheet.name,
     columns: widthsOf(sheet),
@@ -92,12 +122,12 @@ function sheetOf(sheet: WorkbookSheet, { paper }: WorkbookSetting): WriteSheet {
       paperSize: paper,
       orientation: 'landscape',
       fitToPage: true,
-      // Months run on over several pages; other sheets fit the width of one.
-      fitToWidth: columns > 1 ? 0 : 1,
-      fitToHeight: columns > 1 ? 1 : 0,
-      printTitlesRow: `$1:$${rows}`,
-      ...(columns > 1 ? { printTitlesColumn: '$A:$B' } : {}),
+      // Months run on over a page for each year; other sheets fit the width of one page and run on downwards.
+      fitToWidth: pagesWide,
+      fitToHeight: pagesWide > 1 ? 1 : 0,
     },
+    merges: sheet.spans.map(({ row, from, to }) => ({ startRow: row, startCol: from, endRow: row, endCol: to })),
+    rowDefs: heightsOf(sheet),
     headerFooter: { oddFooter: '&L&A&RPage &P of &N' },
   };
 }
@@ -106,7 +136,7 @@ function sheetOf(sheet: WorkbookSheet, { paper }: WorkbookSetting): WriteSheet {
 export function workbookBytes(file: WorkbookFile, setting: WorkbookSetting): Promise<Uint8Array> {
   return writeXlsx({
     sheets: file.sheets.map((sheet) => sheetOf(sheet, setting)),
-    namedRanges: file.names.map(({ name, range }) => ({ name, range })),
+    namedRanges: [...file.names.map(({ name, range }) => ({ name, range })), ...file.sheets.map(printTitles)],
     properties: { title: file.title, created: setting.made, modified: setting.made },
   });
 }

@@ -89,7 +89,7 @@ class AssetSheet {
     );
     const head = this.sheet.draft.takeRow();
     HEADS.forEach((words, column) => {
-      this.sheet.draft.text(head, column, words, 'head');
+      this.sheet.draft.text(head, column, words, column === 0 ? 'head' : 'figureHead');
     });
     this.#firstRow = head + 1;
     this.#cells = path.holdings.map((holding) => this.#holding(holding));

@@ -48,7 +48,7 @@ export class AssumptionSheet {
     this.draft.text(this.draft.takeRow(), 0, words, 'note');
     const row = this.draft.takeRow();
     HEADS.forEach((head, column) => {
-      this.draft.text(row, column, head, 'head');
+      this.draft.text(row, column, head, column === VALUE ? 'figureHead' : 'head');
     });
   }
 
@@ -94,7 +94,7 @@ export class AssumptionSheet {
   }
 
   finish(): WorkbookSheet {
-    return this.draft.finish([30, 36, 14, 14, 12, 30, 60], { rows: 3, columns: 0 });
+    return this.draft.finish([26, 32, 13, 12, 11, 26, 46], { rows: 3, columns: 0 });
   }
 
   #input(path: string, id: string): void {

@@ -83,9 +83,9 @@ export class MonthSheet {
     this.draft.text(this.draft.takeRow(), 0, title, 'title');
     const names = this.draft.takeRow();
     this.draft.text(names, 0, 'Calendar', 'head');
-    this.draft.text(names, OPENING, 'before', 'head');
+    this.draft.text(names, OPENING, 'before', 'figureHead');
     for (let month = 0; month < months; month += 1) {
-      this.draft.text(names, OPENING + 1 + month, MONTH_NAMES[(startMonth + month) % 12] ?? '', 'head');
+      this.draft.text(names, OPENING + 1 + month, MONTH_NAMES[(startMonth + month) % 12] ?? '', 'figureHead');
     }
     this.month = this.row('Month of the plan', '', 'count', 'head');
     this.month.count(-1, 0);
@@ -108,6 +108,6 @@ export class MonthSheet {
   }
 
   finish(): WorkbookSheet {
-    return this.draft.finish([38, 12, 13, 13], { rows: 5, columns: 2 });
+    return this.draft.finish([44, 12, 13], { rows: 5, columns: 2 }, Math.ceil(this.horizon / 12));
   }
 }

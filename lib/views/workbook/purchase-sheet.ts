@@ -111,7 +111,7 @@ export class PurchaseSheet {
     );
     const head = this.draft.takeRow();
     HEADS.forEach((words, column) => {
-      this.draft.text(head, column, words, 'head');
+      this.draft.text(head, column, words, column === 0 ? 'head' : 'figureHead');
     });
     const first = head + 1;
     const items = stage.items.map((item) => this.#item(stage, item));
@@ -149,8 +149,8 @@ export class PurchaseSheet {
   #summary(): void {
     this.draft.text(this.draft.takeRow(1), 0, 'By month', 'heading');
     const head = this.draft.takeRow();
-    this.draft.text(head, 1, 'Month', 'head');
-    this.draft.text(head, 4, 'To be paid', 'head');
+    this.draft.text(head, 1, 'Month', 'figureHead');
+    this.draft.text(head, 4, 'To be paid', 'figureHead');
     for (const [k, stage] of this.stages.entries()) {
       const row = this.draft.takeRow();
       this.draft.text(row, 0, this.#context.basis.stages[k]?.name ?? '');

@@ -23,7 +23,7 @@ export function seasonSheet(
   );
   const head = draft.takeRow();
   MONTHS.forEach((month, k) => {
-    draft.text(head, 1 + k, month, 'head');
+    draft.text(head, 1 + k, month, 'figureHead');
   });
   for (const product of plan.products) {
     const row = draft.takeRow();

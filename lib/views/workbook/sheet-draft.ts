@@ -1,11 +1,12 @@
 import { cellAddress, fixedAddress } from './cell-address.ts';
 import { type CellRange, type Expression, reference } from './expression.ts';
-import type { CellFormat, CellLook, SheetCell, WorkbookSheet } from './workbook-types.ts';
+import type { CellFormat, CellLook, CellSpan, SheetCell, WorkbookSheet } from './workbook-types.ts';
 
 /** A sheet while it is being filled, row after row. */
 export class SheetDraft {
   readonly name: string;
   readonly #cells: SheetCell[] = [];
+  readonly #spans: CellSpan[] = [];
   #next = 0;
 
   constructor(name: string) {
@@ -21,6 +22,12 @@ export class SheetDraft {
 
   text(row: number, column: number, text: string, look: CellLook = 'label'): void {
     if (text !== '') this.#cells.push({ row, column, content: { kind: 'text', text }, look, format: 'text' });
+  }
+
+  /** A longer text over several columns. */
+  wideText(row: number, from: number, to: number, text: string): void {
+    this.text(row, from, text, 'wrapped');
+    this.#spans.push({ row, from, to });
   }
 
   /** A number that follows from nothing else in the workbook. @returns a reference to it */
@@ -54,8 +61,9 @@ export class SheetDraft {
     return `${this.#prefix()}${fixedAddress(row, column)}`;
   }
 
-  finish(widths: readonly number[], fixed: WorkbookSheet['fixed']): WorkbookSheet {
-    return { name: this.name, cells: this.#cells, widths, fixed };
+  /** @param pagesWide pages beside each other on which it is printed */
+  finish(widths: readonly number[], fixed: WorkbookSheet['fixed'], pagesWide = 1): WorkbookSheet {
+    return { name: this.name, cells: this.#cells, spans: this.#spans, widths, fixed, pagesWide };
   }
 
   #prefix(): string {

@@ -25,6 +25,9 @@ const LOOKS: readonly (readonly [CellLook, string])[] = [
   ['check', 'must be nothing'],
 ];
 
+/** Last column of the sheet. */
+const LAST = 3;
+
 function months(payback: ScenarioReturn['payback']): number | null {
   return payback.kind === 'crossed' ? payback.months : null;
 }
@@ -106,12 +109,12 @@ function lenderFigures(
 function putFigures(draft: SheetDraft, figures: readonly KeyFigure[]): void {
   const head = draft.takeRow(1);
   ['Key figures', 'With the values in this file', 'Unit', 'As delivered'].forEach((words, column) => {
-    draft.text(head, column, words, 'head');
+    draft.text(head, column, words, column % 2 === 1 ? 'figureHead' : 'head');
   });
   for (const { label, unit, format, live, delivered } of figures) {
     const row = draft.takeRow();
     draft.text(row, 0, label);
-    draft.formula(row, 1, live, format, 'total');
+    draft.formula(row, 1, live, format, 'worked');
     draft.text(row, 2, unit, 'note');
     if (delivered === null) draft.text(row, 3, '—', 'note');
     else draft.number(row, 3, delivered, 'label', format);
@@ -123,7 +126,7 @@ function putWords(draft: SheetDraft, heading: string, lines: readonly (readonly 
   for (const [what, words] of lines) {
     const row = draft.takeRow();
     draft.text(row, 0, what);
-    draft.text(row, 1, words, 'note');
+    draft.wideText(row, 1, LAST, words);
   }
 }
 
@@ -141,18 +144,18 @@ export function summarySheet(
   draft.text(draft.takeRow(), 0, `${site.shopName}: ${result.name}`, 'title');
   const words =
     'Projections follow by formulas from the sheets of assumptions and of seasons. Money out is negative. All money is in';
-  draft.text(draft.takeRow(), 0, `${words} ${site.currency}.`, 'note');
+  draft.wideText(draft.takeRow(), 0, LAST, `${words} ${site.currency}.`);
   const found = result.finance.versusToday;
   const returns = cells && found ? returnFigures(cells, found, context.money) : [];
   putFigures(draft, [...returns, ...lenderFigures(plan, result, lowestCash, context.money)]);
   const row = draft.takeRow();
   draft.text(row, 0, 'Checks');
-  draft.formula(row, 1, verdict, 'text', 'total');
+  draft.formula(row, 1, verdict, 'text', 'check');
   draft.text(draft.takeRow(1), 0, 'Colours', 'heading');
   for (const [look, meaning] of LOOKS) {
     const line = draft.takeRow();
     draft.text(line, 0, look === 'check' ? '0.00' : 'value', look);
-    draft.text(line, 1, meaning, 'note');
+    draft.wideText(line, 1, LAST, meaning);
   }
   putWords(draft, 'What changes with what', [
     [
@@ -170,5 +173,5 @@ export function summarySheet(
     'Before you rely on this',
     CAUTIONS.map(({ about, words: caution }) => [about, caution] as const),
   );
-  return draft.finish([46, 26, 14, 18], { rows: 1, columns: 0 });
+  return draft.finish([40, 30, 14, 26], { rows: 1, columns: 0 });
 }

@@ -10,6 +10,8 @@ export type CellLook =
   | 'title'
   | 'heading'
   | 'head'
+  /** The head of a column of figures. */
+  | 'figureHead'
   | 'label'
   | 'note'
   /** A longer note that runs over several lines in its own cell. */
@@ -36,13 +38,23 @@ export interface SheetCell {
   readonly format: CellFormat;
 }
 
+/** Cells of a row that are one: the first holds the text, which runs over several lines. */
+export interface CellSpan {
+  readonly row: number;
+  readonly from: number;
+  readonly to: number;
+}
+
 export interface WorkbookSheet {
   readonly name: string;
   readonly cells: readonly SheetCell[];
   /** Widths of the first columns in characters; the last holds for all that follow. */
   readonly widths: readonly number[];
+  readonly spans: readonly CellSpan[];
   /** Rows at the top and columns at the left that stay in sight and are repeated in print. */
   readonly fixed: { readonly rows: number; readonly columns: number };
+  /** Pages beside each other on which it is printed. */
+  readonly pagesWide: number;
 }
 
 export interface DefinedName {

@@ -71,7 +71,7 @@ function tableSheet(context: WorkbookContext, percents: readonly number[]): { sh
   draft.text(draft.takeRow(), 0, 'Yearly shares as published; a tax adviser says which table holds', 'title');
   const head = draft.takeRow();
   ['Year', 'Share, %', 'So far, %'].forEach((words, column) => {
-    draft.text(head, column, words, 'head');
+    draft.text(head, column, words, column === 0 ? 'head' : 'figureHead');
   });
   const totals: Expression[] = [];
   percents.forEach((percent, year) => {

@@ -74,7 +74,7 @@ class YearSheet {
         head,
         FIRST + year,
         months === 12 ? `Year ${year + 1}` : `Year ${year + 1}, ${months} months`,
-        'head',
+        'figureHead',
       );
     });
     this.#sums('Income statement', INCOME);
