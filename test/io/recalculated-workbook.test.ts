@@ -157,6 +157,22 @@ describe.skipIf(!office)('a workbook with assumptions changed, worked out again 
     expect(differences(found, before.book).wrong.length).toBeGreaterThan(1000);
   });
 
+  it.each([
+    ['the invented shop', 0, cases.demo],
+    ['stages, tables, stores and grace', 1, cases.rich],
+  ] as const)('has the debt cover of every year: %s', async (_what, place, { after }) => {
+    const found = (await recalculated)[place] as Workbook;
+    const { coverByYear } = after.result.finance;
+    const years = after.book.sheets.find(({ name }) => name === 'Years')?.cells ?? [];
+    const row = years.find(({ content }) => content.kind === 'text' && content.text === 'Earnings over payments')?.row;
+    expect(coverByYear.length).toBeGreaterThan(4);
+    coverByYear.forEach((cover, year) => {
+      const live = valueAt(found, 'Years', row ?? -1, 2 + year);
+      if (cover === null) expect(live).toBe('');
+      else expect(live).toBeCloseTo(cover, 5);
+    });
+  });
+
   it('has the key figures of the engine', async () => {
     const found = (await recalculated)[0] as Workbook;
     const { finance } = cases.demo.after.result;
@@ -165,7 +181,8 @@ describe.skipIf(!office)('a workbook with assumptions changed, worked out again 
       const named = summary.find(({ content }) => content.kind === 'text' && content.text === label);
       return Number(valueAt(found, 'Summary', named?.row ?? -1, 1));
     };
-    const { payback, rateOfReturn, netPresentValue, modifiedRate } = finance.versusToday ?? {};
+    const { versusToday } = finance;
+    const { payback, rateOfReturn, netPresentValue, modifiedRate, discountedPayback } = versusToday ?? {};
     expect(live('Net present value')).toBeCloseTo(netPresentValue ?? Number.NaN, 1);
     expect(live('Payback')).toBeCloseTo(payback?.kind === 'crossed' ? payback.months : Number.NaN, 5);
     expect(live('Internal rate of return')).toBeCloseTo(
@@ -173,6 +190,14 @@ describe.skipIf(!office)('a workbook with assumptions changed, worked out again 
       8,
     );
     expect(live('Modified rate of return')).toBeCloseTo(modifiedRate ?? Number.NaN, 8);
+    expect(live('Payback, discounted')).toBeCloseTo(
+      discountedPayback?.kind === 'crossed' ? discountedPayback.months : Number.NaN,
+      5,
+    );
+    expect(live('Profitability index')).toBeCloseTo(versusToday?.profitabilityIndex ?? Number.NaN, 5);
+    expect(live('Net present value of own money')).toBeCloseTo(versusToday?.financed.netPresentValue ?? Number.NaN, 1);
+    expect(live('Least cash in the bank')).toBeCloseTo(finance.lowestCash, 1);
     expect(live('Lowest debt cover of twelve months')).toBeCloseTo(finance.lowestCover ?? Number.NaN, 6);
+    expect(live("The same with the owner's hours paid")).toBeCloseTo(finance.lowestCoverOwnerPaid ?? Number.NaN, 6);
   });
 });

@@ -62,6 +62,16 @@ describe('the file of a workbook', () => {
     );
   });
 
+  it('repeats its titles in print on every sheet, whatever its name', async () => {
+    const book = bookNamed([]);
+    const workbook = await readBack(book);
+    for (const { name, fixed } of book.sheets) {
+      const { printTitlesRow, printTitlesColumn } = workbook.getWorksheet(name)?.pageSetup ?? {};
+      expect([name, printTitlesRow]).toEqual([name, `1:${fixed.rows}`]);
+      expect([name, printTitlesColumn]).toEqual([name, fixed.columns > 1 ? 'A:B' : undefined]);
+    }
+  });
+
   it('never takes a text for a formula', async () => {
     const book = bookNamed(NASTY);
     const workbook = await readBack(book);
