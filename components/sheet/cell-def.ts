@@ -57,6 +57,7 @@ function rulesFor(pick: PickCell): CellClassRules<SheetLine> {
     ...RANGE_RULES,
     [styles.figure ?? '']: when(({ column }) => column.isFigure),
     [styles.words ?? '']: when(({ column }) => !column.isFigure),
+    [styles.choiceCell ?? '']: when(({ column }) => column.options !== null),
     [styles.today ?? '']: when(({ row }) => row.isToday),
     [styles.current ?? '']: when(({ row }, params) => row.id === contextOf(params).currentId.current),
     [styles.faulty ?? '']: when(({ row, column }) => Boolean(row.entries[column.id]?.fault)),

@@ -15,7 +15,7 @@ export function FlagCell({ row }: { readonly row: ScenarioRow }) {
   const { tone, title, figure } = row.flag;
   return (
     <span className={styles.flag} data-tone={tone}>
-      <svg width={16} height={16} viewBox="0 0 16 16" aria-hidden="true">
+      <svg width={14} height={14} viewBox="0 0 16 16" aria-hidden="true">
         <path d={SHAPES[tone]} fill="currentColor" />
       </svg>
       <span className={styles.flagWords}>

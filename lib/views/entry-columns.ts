@@ -115,7 +115,7 @@ export function entryColumns(plan: Plan): readonly EntryColumn[] {
   return [
     NAME_COLUMN,
     ...plan.chambers.map((chamber) => chamberColumn(chamber, plan.chambers.length === 1, shown)),
-    choiceColumn('pumpArrangement', { width: 118, isHeadline: true }),
+    choiceColumn('pumpArrangement', { width: 98, isHeadline: true }),
     numberColumn(
       { key: 'groupSize', width: 92, isHeadline: false, isIdle: (scenario) => scenario.pumpArrangement !== 'groups' },
       shown,

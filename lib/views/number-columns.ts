@@ -115,7 +115,7 @@ export function chamberColumn(chamber: ChamberType, isOnly: boolean, shown: Show
     unit: '',
     isFigure: true,
     isHeadline: true,
-    width: 80,
+    width: 78,
     options: null,
     text: (scenario) => quantityText(countIn(scenario, chamber.id), 'count', shown),
     plainText: (scenario) => String(countIn(scenario, chamber.id)),

@@ -46,17 +46,22 @@ export interface SheetColumn {
 
 export const FLAG_COLUMN_ID = 'bottleneck';
 
+/** What the flag is called and means, wherever it is spoken of. */
+export const FLAG_WORDS = {
+  label: 'What holds it back',
+  meaning: 'The one thing of which a quarter more would bring most, or a shared pump that is past its knee.',
+  formula: 'largest gain in what is left over a week among fresh runs, each with a quarter more of one thing',
+} as const;
+
 const FLAG_COLUMN: SheetColumn = {
   id: FLAG_COLUMN_ID,
   kind: 'flag',
   group: 'bottleneck',
-  label: 'What holds it back',
+  ...FLAG_WORDS,
   unit: '',
-  meaning: 'The one thing of which a quarter more would bring most, or a shared pump that is past its knee.',
-  formula: 'largest gain in what is left over a week among fresh runs, each with a quarter more of one thing',
   isFigure: false,
   isHeadline: true,
-  width: 216,
+  width: 206,
   options: null,
 };
 
@@ -64,6 +69,12 @@ function ofEntry(column: EntryColumn): SheetColumn {
   const { id, label, unit, meaning, isFigure, isHeadline, width, options } = column;
   return { id, kind: 'entry', group: 'setUp', label, unit, meaning, formula: '', isFigure, isHeadline, width, options };
 }
+
+/**
+ * Widths of columns whose group's name needs more than a figure does [px]: it has to fit over a single one of them. All
+ * headlines together fit the screen of a small laptop.
+ */
+const GROUP_WIDTHS: Partial<Record<SheetGroup, number>> = { vacuum: 98, return: 84 };
 
 function ofOutput(output: OutputField, shown: ShownAs): SheetColumn {
   const { id, label, group, dimension, meaning, formula } = output;
@@ -77,7 +88,7 @@ function ofOutput(output: OutputField, shown: ShownAs): SheetColumn {
     formula,
     isFigure: true,
     isHeadline: HEADLINES.has(id),
-    width: 90,
+    width: GROUP_WIDTHS[group] ?? 78,
     options: null,
   };
 }
