@@ -2,12 +2,15 @@
 
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
 import type { DeskSnapshot } from '../../lib/io/engine-desk.ts';
+import type { OutputField } from '../../lib/model/outputs/output-field.ts';
 import { OUTPUTS } from '../../lib/model/outputs.ts';
 import type { WorkContext } from '../../lib/model/workings/working.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
+import { bottleneckOutput } from '../../lib/views/bottleneck-working.ts';
 import { shownAs } from '../../lib/views/entry-columns.ts';
 import { explainView } from '../../lib/views/explain-view.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
+import { FLAG_COLUMN_ID, FLAG_WORDS } from '../../lib/views/sheet-columns.ts';
 import type { NamedCell } from '../sheet/named-cell.ts';
 import { ExplainBody } from './explain-body.tsx';
 import styles from './explain-panel.module.css';
@@ -18,6 +21,13 @@ interface Props {
   readonly desk: DeskSnapshot;
   readonly rows: readonly ScenarioRow[];
   readonly onClose: () => void;
+}
+
+/** What the cell shows, as something that can be taken apart; nothing while a flag is not of the plan as it stands. */
+function outputOf({ cell, desk }: Props): OutputField | undefined {
+  if (cell.columnId !== FLAG_COLUMN_ID) return OUTPUTS.find((candidate) => candidate.id === cell.columnId);
+  const bottleneck = desk.computed.get(cell.scenarioId)?.bottleneck;
+  return bottleneck ? bottleneckOutput(bottleneck) : undefined;
 }
 
 /** What the figures of a row are explained from; null while they are not of the plan as it stands. */
@@ -54,7 +64,7 @@ export function ExplainPanel(props: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   const titleId = useId();
-  const output = OUTPUTS.find((candidate) => candidate.id === cell.columnId);
+  const output = outputOf(props);
   const context = contextOf(props);
   const shown = shownAs(plan);
   const view = output && context ? explainView(output, context, trail, shown) : null;
@@ -89,7 +99,7 @@ export function ExplainPanel(props: Props) {
         <Crumbs crumbs={view.crumbs} onGo={(depth) => setTrail(trail.slice(0, depth))} />
       ) : null}
       <h2 id={titleId} ref={heading} tabIndex={-1} className={styles.title}>
-        {view?.crumbs.at(-1) ?? output?.label} <span className={styles.value}>{view?.value}</span>
+        {view?.crumbs.at(-1) ?? output?.label ?? FLAG_WORDS.label} <span className={styles.value}>{view?.value}</span>
       </h2>
       {view ? (
         <ExplainBody page={view.page} onOpen={(place) => setTrail([...trail, place])} />

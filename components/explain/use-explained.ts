@@ -1,5 +1,6 @@
 import { useCallback, useState } from 'react';
 import { OUTPUTS } from '../../lib/model/outputs.ts';
+import { FLAG_COLUMN_ID } from '../../lib/views/sheet-columns.ts';
 import type { NamedCell } from '../sheet/named-cell.ts';
 import { getPlanner } from '../state/planner.ts';
 
@@ -12,7 +13,7 @@ interface Explained {
 }
 
 function canOpen({ columnId }: NamedCell): boolean {
-  return OUTPUTS.some((output) => output.id === columnId);
+  return columnId === FLAG_COLUMN_ID || OUTPUTS.some((output) => output.id === columnId);
 }
 
 /** Which cell's figure is being explained. */

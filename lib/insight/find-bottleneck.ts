@@ -97,22 +97,22 @@ function yardstick(plan: Plan, scenario: Scenario, plant: PlantReport): number {
   return contributionPerWeek > 0 ? contributionPerWeek : salesPerWeek;
 }
 
-interface Sharing {
-  readonly outputPerChamber: number | null;
-  readonly lastChamberAdds: number | null;
-}
+type Sharing = Pick<Bottleneck, 'outputPerChamber' | 'lastChamberAdds' | 'sharedOutputs'>;
+
+const NOT_SHARED: Sharing = { outputPerChamber: null, lastChamberAdds: null, sharedOutputs: null };
 
 /** What sharing does to each chamber and to the last one added, machines alone; nulls when no pump is shared. */
 function sharing(plan: Plan, scenario: Scenario, simulate: Simulate): Sharing {
   const perPump = chambersOnOnePump(scenario);
-  if (perPump < 2) return { outputPerChamber: null, lastChamberAdds: null };
+  if (perPump < 2) return NOT_SHARED;
   const lone = machineOutput(plan, withChambers(scenario, 1, 'own'), simulate);
   const all = machineOutput(plan, withChambers(scenario, perPump, 'shared'), simulate);
   const fewer = machineOutput(plan, withChambers(scenario, perPump - 1, 'shared'), simulate);
-  if (!lone || all === null) return { outputPerChamber: 0, lastChamberAdds: 0 };
+  if (!lone || all === null) return { outputPerChamber: 0, lastChamberAdds: 0, sharedOutputs: null };
   return {
     outputPerChamber: all / perPump / lone,
     lastChamberAdds: fewer === null ? null : (all - fewer) / lone,
+    sharedOutputs: fewer === null ? null : { lone, fewer, all },
   };
 }
 
@@ -145,6 +145,8 @@ export function findBottleneck(plan: Plan, scenarioId: string, simulate: Simulat
     gainShare: worst?.gain ? worst.gain / measure : 0,
     reliefs,
     ...shares,
+    yardstick: measure,
+    thresholds: { gain: BALANCED, lastChamber: KNEE_THRESHOLD },
     sharedPumpJams: isShared && (worst?.resource === 'pump' || beyondKnee),
   };
 }

@@ -14,6 +14,13 @@ export interface ResourceRelief {
   readonly gainShare: number | null;
 }
 
+/** What a shared pump's machines make with one chamber alone on such a pump, with one fewer than there are, and with all [kg/week]. */
+export interface SharedOutputs {
+  readonly lone: number;
+  readonly fewer: number;
+  readonly all: number;
+}
+
 export interface Bottleneck {
   readonly scenarioId: string;
   /** The resource with the largest relief gain; null when none gains more than half a percent. */
@@ -25,6 +32,12 @@ export interface Bottleneck {
   readonly outputPerChamber: number | null;
   /** What the last chamber adds over what it would add with a pump of its own, 0–1; null when the pump is not shared. */
   readonly lastChamberAdds: number | null;
+  /** What that is reckoned from; null when the pump is not shared or one of the three cannot run. */
+  readonly sharedOutputs: SharedOutputs | null;
+  /** What gains are measured by [money/week]: the present weekly contribution, or the sales where that is not positive. */
+  readonly yardstick: number;
+  /** Shares below which a gain is none worth naming, and the last chamber adds too little. */
+  readonly thresholds: { readonly gain: number; readonly lastChamber: number };
   /** True when the shared pump is the largest relief, or the set-up is beyond its knee. */
   readonly sharedPumpJams: boolean;
 }

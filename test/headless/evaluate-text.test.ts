@@ -69,7 +69,10 @@ describe('the results of a plan', () => {
       'outputPerChamber',
       'reliefs',
       'resource',
+      'sharedOutputs',
       'sharedPumpJams',
+      'thresholds',
+      'yardstick',
     ]);
   });
 

@@ -264,5 +264,8 @@ export const SAMPLE_BOTTLENECK: Bottleneck = {
   ],
   outputPerChamber: null,
   lastChamberAdds: null,
+  sharedOutputs: null,
+  yardstick: 1000,
+  thresholds: { gain: 0.005, lastChamber: 0.8 },
   sharedPumpJams: false,
 };

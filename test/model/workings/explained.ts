@@ -1,3 +1,4 @@
+import type { OutputField } from '../../../lib/model/outputs/output-field.ts';
 import { OUTPUTS } from '../../../lib/model/outputs.ts';
 import type { WorkContext } from '../../../lib/model/workings/working.ts';
 import { findById } from '../../../lib/plan/find-by-id.ts';
@@ -11,10 +12,10 @@ export function contextOf(plan: Plan, id: string, result: (id: string) => WorkCo
   return { plan, scenario: findById(plan.scenarios, id, 'scenario'), result: result(id), today: result(first) };
 }
 
-/** All that is wrong with the explanations of one scenario. */
-export function faultsOf(context: WorkContext): string[] {
+/** All that is wrong with the explanations of one scenario, of all figures of the sheet where none are named. */
+export function faultsOf(context: WorkContext, outputs: readonly OutputField[] = OUTPUTS): string[] {
   const seen: Seen = new Set();
-  return OUTPUTS.flatMap((output) => {
+  return outputs.flatMap((output) => {
     const value = output.read(context.result);
     const explanation = output.working(context);
     if (explanation.kind === 'none') return value === null ? [] : [`${output.id}: ${value} is not explained`];

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { OutputField } from '../../../lib/model/outputs/output-field.ts';
+import { OUTPUTS } from '../../../lib/model/outputs.ts';
 import { countedTerm, inputTerm, sumWorking, worked, workedTerm } from '../../../lib/model/workings/terms.ts';
 import { DEMO_PLAN } from '../../../lib/plan/demo-plan.ts';
 import { demoResult } from '../computed.ts';
@@ -8,6 +10,15 @@ import { workingFaults } from './recomputed.ts';
 describe('the working of every output gives the output', () => {
   it.each(DEMO_PLAN.scenarios.map((scenario) => scenario.id))('in the demo: %s', (id) => {
     expect(faultsOf(contextOf(DEMO_PLAN, id, demoResult))).toEqual([]);
+  });
+
+  it('leaves none out: each has a figure, and with it a working that was held to it, somewhere in the demo', () => {
+    const contexts = DEMO_PLAN.scenarios.map(({ id }) => contextOf(DEMO_PLAN, id, demoResult));
+    const unseen = OUTPUTS.filter((output) =>
+      contexts.every((context) => output.read(context.result) === null || output.working(context).kind !== 'worked'),
+    );
+    expect(unseen.map(({ id }) => id)).toEqual([]);
+    expect(new Set(OUTPUTS.map(({ id }) => id)).size).toBe(OUTPUTS.length);
   });
 });
 
@@ -41,5 +52,20 @@ describe('the check itself', () => {
     ['a number that is none', 3, worked('', '', [{ ...count, value: Number.NaN }], () => 3), 'NaN'],
   ])('finds %s', (_, value, working, words) => {
     expect(workingFaults(context, working, value, 'figure', new Set()).join()).toContain(words);
+  });
+
+  const some = OUTPUTS.find(({ id }) => id === 'cost.total') as OutputField;
+
+  it.each([
+    [
+      'a figure without a working',
+      { ...some, working: () => ({ kind: 'none', why: 'none' }) as const },
+      'not explained',
+    ],
+    ['a working without a figure', { ...some, read: () => null }, 'no figure'],
+    ['a working of something else', { ...some, working: () => three }, 'gives 3'],
+  ])('finds %s', (_, output, words) => {
+    expect(faultsOf(context, [output]).join()).toContain(words);
+    expect(faultsOf(context, [some])).toEqual([]);
   });
 });
