@@ -1,19 +1,23 @@
-import { useCallback, useMemo, useState } from 'react';
+import { lazy, Suspense, useCallback, useMemo, useState } from 'react';
 import { cellNote } from '../../lib/views/cell-note.ts';
 import { previewEntry } from '../../lib/views/preview-entry.ts';
 import { CellNoteLine } from '../sheet/cell-note-line.tsx';
+import { FirstSheet } from '../sheet/first-sheet.tsx';
 import { LookingLine } from '../sheet/looking-line.tsx';
 import type { NamedCell } from '../sheet/named-cell.ts';
 import { NoteDialog } from '../sheet/note-dialog.tsx';
-import { ScenarioSheet } from '../sheet/scenario-sheet.tsx';
 import type { TypedCell } from '../sheet/sheet-context.ts';
 import { SheetMenu } from '../sheet/sheet-menu.tsx';
 import type { SheetMenuTarget } from '../sheet/sheet-menu-target.ts';
 import { SheetToolbar } from '../sheet/sheet-toolbar.tsx';
 import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
+import { useIdle } from '../ui/use-idle.ts';
 import styles from './scenarios-panel.module.css';
 import type { ScenarioContent } from './use-scenario-content.ts';
+
+/** What makes the sheet one to work at is more script than all the rest, so it is fetched once the figures can be read. */
+const ScenarioSheet = lazy(async () => ({ default: (await import('../sheet/scenario-sheet.tsx')).ScenarioSheet }));
 
 interface Props {
   readonly content: ScenarioContent;
@@ -39,6 +43,8 @@ export function SheetPart({ content, onExplain, canExplain }: Props) {
     () => ({ onFocus: setFocused, onTyping, onExplain, onNote: setNoted, onMenu: setMenu }),
     [onTyping, onExplain],
   );
+  const isIdle = useIdle();
+  const first = <FirstSheet rows={shown} columns={columns} look={look} />;
   const notedCell = noted ? cellNote(rows, columns, noted) : null;
   const notedRow = rows.find((row) => row.id === noted?.scenarioId);
   return (
@@ -48,7 +54,13 @@ export function SheetPart({ content, onExplain, canExplain }: Props) {
         <SheetToolbar columns={columns} />
       </div>
       <LookingLine columns={columns} shown={shown.length} all={rows.length} />
-      <ScenarioSheet {...{ rows: shown, lines, columns, entries, currentId, look, hearers }} />
+      {isIdle ? (
+        <Suspense fallback={first}>
+          <ScenarioSheet {...{ rows: shown, lines, columns, entries, currentId, look, hearers }} />
+        </Suspense>
+      ) : (
+        first
+      )}
       <CellNoteLine
         note={cellNote(rows, columns, focused)}
         preview={typed ? previewEntry(state, entries, typed) : null}
