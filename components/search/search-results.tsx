@@ -3,7 +3,13 @@ import type { SearchState } from '../../lib/io/search-desk.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import type { ShownAs } from '../../lib/views/format-quantity.ts';
 import { frontierView } from '../../lib/views/search/frontier-view.ts';
-import { fallenOut, proofWords, searchProgress, statusWords } from '../../lib/views/search/search-words.ts';
+import {
+  fallenOut,
+  proofWords,
+  safetyWords,
+  searchProgress,
+  statusWords,
+} from '../../lib/views/search/search-words.ts';
 import { isOvertaken } from '../../lib/views/search/send-option.ts';
 import { FrontierFigure } from './frontier-figure.tsx';
 import { OptionsTable } from './options-table.tsx';
@@ -19,6 +25,7 @@ interface Props {
 function Standing({ state, shown }: Omit<Props, 'plan'>) {
   const isBusy = state.status === 'listing' || state.status === 'running';
   const out = state.search ? fallenOut(state.search) : [];
+  const safe = state.search && state.status !== 'listing' ? safetyWords(state.search) : '';
   return (
     <div className={styles.standing}>
       {isBusy ? <progress max={1} value={searchProgress(state)} aria-label="How much of the search is done" /> : null}
@@ -26,6 +33,7 @@ function Standing({ state, shown }: Omit<Props, 'plan'>) {
         {statusWords(state)}
       </p>
       {state.search && state.status !== 'listing' ? <p className={styles.aside}>{proofWords(state, shown)}</p> : null}
+      {safe === '' ? null : <p className={styles.aside}>{safe}</p>}
       {out.length > 0 ? (
         <ul className={styles.out}>
           {out.map((words) => (

@@ -36,6 +36,21 @@ export function fallenOut({ ruledOut, unfit, outclassed }: OptionSearch): string
     .map(({ count, words }) => `${formatFixed(count, 0)} ${words}`);
 }
 
+function sumOf(counts: Readonly<Record<string, number>>): number {
+  return Object.values(counts).reduce((sum, count) => sum + count, 0);
+}
+
+/** How many ways were left out without running their weeks, and why none of the best can be among them; empty when none was. */
+export function safetyWords({ ruledOut, outclassed }: OptionSearch): string {
+  const broken = sumOf(ruledOut);
+  if (broken + outclassed === 0) return '';
+  const lead = `${countOf(broken + outclassed, 'way')} left out without running the weeks, which is safe:`;
+  const limits = `what ${countOf(broken, 'way')} would need, known from your lists, is beyond a limit above`;
+  const behind = `for ${formatFixed(outclassed, 0)} even a ceiling that no week can pass – every batch as quick as heat can make it, people always there, no current to pay – is below something no dearer that was worked out`;
+  const reasons = [...(broken > 0 ? [limits] : []), ...(outclassed > 0 ? [behind] : [])];
+  return `${lead} ${reasons.join('; ')}.`;
+}
+
 function perYear(value: number, shown: ShownAs): string {
   return `${quantityWithUnit(Math.round(value / 100) * 100, 'money', shown)} a year`;
 }

@@ -1,46 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { findOptions } from '../../../lib/insight/options/find-options.ts';
 import { optionChoices } from '../../../lib/insight/options/option-choices.ts';
-import type { OptionContext } from '../../../lib/insight/options/option-context.ts';
 import { optionPlan } from '../../../lib/insight/options/option-plan.ts';
 import { openOptions, workedOut } from '../../../lib/insight/options/option-search.ts';
 import type { FitOption, OptionLimits } from '../../../lib/insight/options/option-types.ts';
 import { workOutOption } from '../../../lib/insight/options/work-out-option.ts';
 import { evaluateScenario } from '../../../lib/model/evaluate-scenario.ts';
+import { bruteFrontier, everyOption } from './brute-force.ts';
 import { contextOf, NO_LIMITS, quickMemory, TINY_SPACE, tinyPlan } from './tiny-search.ts';
 
 const memory = quickMemory();
 const { simulate } = memory;
 
-/** Every option of the tiny space worked out, limits or no. */
-function everyOption(context: OptionContext): FitOption[] {
-  return [...optionChoices(TINY_SPACE)].flatMap((choice, place) => {
-    const outcome = workOutOption(context, TINY_SPACE, NO_LIMITS, { choice, place }, simulate);
-    return outcome.kind === 'fit' ? [outcome] : [];
-  });
-}
-
-/** The frontier by comparing everything that keeps to the limits with everything else. */
-function bruteFrontier(options: readonly FitOption[], limits: OptionLimits): FitOption[] {
-  const within = (need: number, limit: number | null) => limit === null || need <= limit;
-  const fit = options.filter(({ figures: { money, lowestCover, needs } }) => {
-    const covered = limits.dscrLine === null || lowestCover === null || lowestCover >= limits.dscrLine;
-    const placed = within(needs.supplyCurrent, limits.supplyCurrent) && within(needs.circuits, limits.circuits);
-    return covered && placed && within(money, limits.budget) && within(needs.floorSpace, limits.floorSpace);
-  });
-  const beaten = (one: FitOption) =>
-    one.figures.yearlyCash <= 0 ||
-    fit.some(
-      ({ figures, place }) =>
-        figures.money <= one.figures.money &&
-        figures.yearlyCash >= one.figures.yearlyCash &&
-        (figures.money < one.figures.money || figures.yearlyCash > one.figures.yearlyCash || place < one.place),
-    );
-  return fit.filter((one) => !beaten(one)).sort((a, b) => a.figures.money - b.figures.money);
-}
-
 const context = contextOf(tinyPlan(), simulate);
-const all = everyOption(context);
+const all = everyOption(context, TINY_SPACE, simulate);
 const dearest = Math.max(...all.map((one) => one.figures.money));
 const mostFloor = Math.max(...all.map((one) => one.figures.needs.floorSpace));
 

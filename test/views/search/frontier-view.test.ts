@@ -5,7 +5,13 @@ import { applyCommand } from '../../../lib/plan/commands/apply-command.ts';
 import { DEMO_PLAN } from '../../../lib/plan/demo-plan.ts';
 import { LIMITS } from '../../../lib/plan/limits.ts';
 import { frontierView, orderedRows } from '../../../lib/views/search/frontier-view.ts';
-import { fallenOut, proofWords, searchProgress, statusWords } from '../../../lib/views/search/search-words.ts';
+import {
+  fallenOut,
+  proofWords,
+  safetyWords,
+  searchProgress,
+  statusWords,
+} from '../../../lib/views/search/search-words.ts';
 import { isOvertaken, sendOption } from '../../../lib/views/search/send-option.ts';
 
 const US = { system: 'us', currency: 'USD' } as const;
@@ -99,6 +105,20 @@ describe('what a search has found', () => {
     expect(orderedRows(VIEW.rows, 'cash').map(({ place }) => place)).toEqual([1, 0]);
     expect(orderedRows(VIEW.rows, 'payback').map(({ place }) => place)).toEqual([0, 1]);
     expect(orderedRows(VIEW.rows, 'worth').map(({ place }) => place)).toEqual([0, 1]);
+  });
+});
+
+describe('what was left out without running its weeks', () => {
+  it('is said with the reason why nothing is lost by it', () => {
+    expect(safetyWords({ ...SEARCH, outclassed: 2 })).toBe(
+      '7 ways left out without running the weeks, which is safe: what 5 ways would need, known from your lists, is beyond a limit above; for 2 even a ceiling that no week can pass – every batch as quick as heat can make it, people always there, no current to pay – is below something no dearer that was worked out.',
+    );
+    expect(safetyWords(SEARCH)).not.toContain('ceiling');
+    const { ruledOut } = startSearch({
+      ...NONE,
+      ruledOut: { budget: 0, supplyCurrent: 0, circuits: 0, floorSpace: 0 },
+    });
+    expect(safetyWords({ ...SEARCH, ruledOut })).toBe('');
   });
 });
 
