@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo } from 'react';
+import { PART_CAUTIONS } from '../../lib/views/cautions.ts';
 import { catalogueBlock, type FieldBlock, innerBlocks } from '../../lib/views/fields/field-block.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
 import { usePlanner } from '../state/use-planner.ts';
@@ -19,5 +20,5 @@ export function CataloguePanel({ list, section, title, tools }: Props) {
     const items = catalogueBlock(state, list, section, title);
     return [items, ...innerBlocks(state, items.owners, `${list}.#`)];
   }, [state, list, section, title]);
-  return <PartPanel state={state} blocks={blocks} tools={tools} />;
+  return <PartPanel state={state} blocks={blocks} cautions={PART_CAUTIONS[list]} tools={tools} />;
 }

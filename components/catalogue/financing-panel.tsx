@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { PART_CAUTIONS } from '../../lib/views/cautions.ts';
 import { innerBlocks, singleBlock } from '../../lib/views/fields/field-block.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
 import { usePlanner } from '../state/use-planner.ts';
@@ -12,5 +13,5 @@ export default function FinancingPanel() {
     const terms = singleBlock(state, 'financing', 'Yardsticks, working capital and tax');
     return [...innerBlocks(state, terms.owners, 'financing'), terms];
   }, [state]);
-  return <PartPanel state={state} blocks={blocks} />;
+  return <PartPanel state={state} blocks={blocks} cautions={PART_CAUTIONS.financing} />;
 }

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useState } from 'react';
+import type { Caution } from '../../lib/views/cautions.ts';
 import type { FieldBlock } from '../../lib/views/fields/field-block.ts';
 import { cellOfPlace } from '../../lib/views/fields/field-block.ts';
 import { fieldDetails } from '../../lib/views/fields/field-details.ts';
@@ -8,19 +9,21 @@ import { getPlanner } from '../state/planner.ts';
 import { DetailsCard } from './details-card.tsx';
 import { FieldBlockView } from './field-block-view.tsx';
 import { FollowLine } from './follow-line.tsx';
+import { PartCautions } from './part-cautions.tsx';
 import styles from './part-panel.module.css';
 import type { TypedField } from './use-field-grid.ts';
 
 interface Props {
   readonly state: SheetState;
   readonly blocks: readonly FieldBlock[];
+  readonly cautions: readonly Caution[];
   /** Further tools of a block, for the entry that is chosen in it. */
   readonly tools?: (block: FieldBlock, chosen: number | null) => ReactNode;
   readonly children?: ReactNode;
 }
 
 /** A part of the plan that is not scenarios: its blocks of fields, and beside them all there is to know of one field. */
-export function PartPanel({ state, blocks, tools, children }: Props) {
+export function PartPanel({ state, blocks, cautions, tools, children }: Props) {
   const [place, setPlace] = useState<string | null>(null);
   const [typed, setTyped] = useState<TypedField | null>(null);
   const cell = place === null ? null : cellOfPlace(blocks, place);
@@ -33,6 +36,7 @@ export function PartPanel({ state, blocks, tools, children }: Props) {
   return (
     <div className={styles.panel}>
       <FollowLine plan={state.plan} />
+      <PartCautions cautions={cautions} />
       <div className={styles.sides}>
         <div className={styles.blocks}>
           {blocks.map((block) => (

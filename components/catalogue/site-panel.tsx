@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { defaultValues } from '../../lib/inputs/default-values.ts';
+import { PART_CAUTIONS } from '../../lib/views/cautions.ts';
 import { catalogueBlock, innerBlocks, singleBlock } from '../../lib/views/fields/field-block.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
 import type { SheetState } from '../../lib/views/sheet-state.ts';
@@ -42,7 +43,7 @@ export default function SitePanel() {
   const state = useMemo(() => presentState(sheet), [sheet]);
   const blocks = useMemo(() => siteBlocks(state), [state]);
   return (
-    <PartPanel state={state} blocks={blocks}>
+    <PartPanel state={state} blocks={blocks} cautions={PART_CAUTIONS.site}>
       <FreezerSwitch isThere={state.plan.freezer !== null} />
     </PartPanel>
   );
