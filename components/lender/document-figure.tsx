@@ -98,19 +98,20 @@ function StressFigure({ sources }: Props) {
 }
 
 const FIGURES = {
-  week: { Figure: WeekFigure, name: 'A typical week' },
-  batchCost: { Figure: CostFigure, name: 'What a batch costs' },
-  payback: { Figure: PaybackFigure, name: 'Cumulative cash against today' },
-  cover: { Figure: CoverFigure, name: 'Debt service cover by year' },
-  stress: { Figure: StressFigure, name: 'Debt cover under stress' },
+  // Its finding stands above it as a heading.
+  week: { Figure: WeekFigure, name: 'A typical week', isHeaded: true },
+  batchCost: { Figure: CostFigure, name: 'What a batch costs', isHeaded: false },
+  payback: { Figure: PaybackFigure, name: 'Cumulative cash against today', isHeaded: false },
+  cover: { Figure: CoverFigure, name: 'Debt service cover by year', isHeaded: false },
+  stress: { Figure: StressFigure, name: 'Debt cover under stress', isHeaded: false },
 } as const satisfies Readonly<Record<DocumentFigure, unknown>>;
 
 /** A chart of the document, drawn as lines and text and as wide as the column. */
 export function DocumentFigureView({ figure, sources }: Props & { readonly figure: DocumentFigure }) {
-  const { Figure, name } = FIGURES[figure];
+  const { Figure, name, isHeaded } = FIGURES[figure];
   return (
     <figure className={styles.figure} style={{ width: WIDTH }} aria-label={name}>
-      <figcaption>{name}</figcaption>
+      {isHeaded ? null : <figcaption>{name}</figcaption>}
       <Figure sources={sources} />
     </figure>
   );

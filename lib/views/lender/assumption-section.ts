@@ -121,7 +121,7 @@ export function assumptionSection(sources: LenderSources): DocumentSection {
     ]);
   return {
     id: 'assumptions',
-    title: 'Assumptions and where they come from',
+    title: 'Assumptions and their origin',
     blocks: [
       words(lead),
       tableBlock({

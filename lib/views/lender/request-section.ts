@@ -27,8 +27,8 @@ function loanRow(plan: Plan, account: LoanAccount, sources: LenderSources): read
   if (!loan) return [account.name];
   const { rate, term, graceMonths, interestOnlyMonths } = baseValues('loan', loan);
   const quiet = [
-    graceMonths > 0 ? `${formatFixed(graceMonths, 0)} of grace` : '',
-    interestOnlyMonths > 0 ? `${formatFixed(interestOnlyMonths, 0)} of interest only` : '',
+    graceMonths > 0 ? `${formatFixed(graceMonths, 0)} unpaid` : '',
+    interestOnlyMonths > 0 ? `${formatFixed(interestOnlyMonths, 0)} interest only` : '',
   ].filter((text) => text !== '');
   return [
     account.name,
@@ -45,10 +45,11 @@ function loanTable(sources: LenderSources): DocumentBlock {
   const { plan, result, shown } = sources;
   return tableBlock({
     caption: `Loans, those that run already among them [${shown.currency}]`,
-    head: ['Loan', 'Sum', 'Drawn', 'Interest', 'Months in all', 'Months without principal', 'Fee'],
+    head: ['Loan', 'Sum', 'Drawn', 'Interest', 'Months', 'First months', 'Fee'],
     rows: result.finance.loans.map((loan) => plain(...loanRow(plan, loan, sources))),
     figuresFrom: 1,
     wordsIn: [2, 5],
+    widths: [27, 12, 14, 12, 9, 16, 10],
   });
 }
 

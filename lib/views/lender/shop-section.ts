@@ -33,11 +33,12 @@ function limitBlocks(
   return [
     words(`${view.finding}.${jamWords(bottleneck)}`),
     tableBlock({
-      caption: `${view.table.caption}; each line is a fresh run of the week with a quarter more of one thing`,
+      caption: `${view.table.caption}, each line a fresh run of the week`,
       head: view.table.head,
       rows: view.table.rows.map((cells) => plain(...cells.map(forLender))),
       figuresFrom: 1,
       wordsIn: [3],
+      widths: [14, 9, 17, 44, 16],
     }),
   ];
 }
