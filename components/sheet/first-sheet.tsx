@@ -56,8 +56,10 @@ export function FirstSheet({ rows, columns, look }: Props) {
           <tr className={styles.heads}>
             {visible.map(({ id, label, unit, isFigure }) => (
               <th key={id} scope="col" className={isFigure ? styles.figure : undefined}>
-                {label}
-                <span className={styles.unit}>{unit}</span>
+                <span className={styles.head}>
+                  <span>{label}</span>
+                  <span className={styles.unit}>{unit}</span>
+                </span>
               </th>
             ))}
           </tr>
