@@ -12,8 +12,10 @@ interface Explained {
   readonly close: () => void;
 }
 
+const EXPLAINED: ReadonlySet<string> = new Set([FLAG_COLUMN_ID, ...OUTPUTS.map((output) => output.id)]);
+
 function canOpen({ columnId }: NamedCell): boolean {
-  return columnId === FLAG_COLUMN_ID || OUTPUTS.some((output) => output.id === columnId);
+  return EXPLAINED.has(columnId);
 }
 
 /** Which cell's figure is being explained. */

@@ -1,5 +1,8 @@
-import { type KeyboardEvent, useRef } from 'react';
+import { type KeyboardEvent, useMemo, useRef } from 'react';
+import { presentState } from '../../lib/views/sheet-history.ts';
+import { waitingParts, waitingWords } from '../../lib/views/waiting-parts.ts';
 import { OwnPlanButton } from '../own/own-plan-button.tsx';
+import { usePlanner } from '../state/use-planner.ts';
 import styles from './tab-bar.module.css';
 import { TABS, type Tab } from './tabs.ts';
 import { openTab } from './use-open-tab.ts';
@@ -22,9 +25,22 @@ export function panelElementId(tab: Tab): string {
   return `panel-${tab.id}`;
 }
 
+/** A sign on the tab of a part in which entries wait to be mended, so that they are found again. */
+function WaitingMark({ count }: { readonly count: number }) {
+  const words = waitingWords(count);
+  return (
+    <span className={styles.mark} title={words}>
+      <span aria-hidden="true">!</span>
+      <span className="visually-hidden">({words})</span>
+    </span>
+  );
+}
+
 /** The bar of the plan's parts, and the way to a plan of one's own. Arrow keys, Home and End go along it; the part in focus is the one that is open. */
 export function TabBar({ open }: { readonly open: Tab }) {
   const bar = useRef<HTMLDivElement>(null);
+  const sheet = usePlanner((state) => state.sheet);
+  const waiting = useMemo(() => waitingParts(presentState(sheet)), [sheet]);
   const onKeyDown = (event: KeyboardEvent) => {
     const step = STEPS[event.key];
     const target = step && TABS[step(TABS.indexOf(open), TABS.length - 1)];
@@ -50,6 +66,7 @@ export function TabBar({ open }: { readonly open: Tab }) {
             onClick={() => openTab(tab.id)}
           >
             {tab.label}
+            {waiting.has(tab.id) ? <WaitingMark count={waiting.get(tab.id) ?? 0} /> : null}
           </button>
         ))}
       </div>

@@ -2,7 +2,7 @@ import { type FieldProblem, numberProblem } from '../inputs/field-check.ts';
 import type { NumberField, QuantityField } from '../inputs/input-field.ts';
 import { type Finding, fail, type Result, succeed } from '../result.ts';
 import { fromBase, toBase } from '../units/convert.ts';
-import type { Dimension } from '../units/dimension.ts';
+import { DIMENSIONS, type Dimension } from '../units/dimension.ts';
 import { type CellProblem, cellProblem } from './cell/amount.ts';
 import { cellWords } from './cell/cell-words.ts';
 import { parseSum } from './cell/sum-parser.ts';
@@ -45,6 +45,12 @@ function withoutTrimmings(text: string, context: CellContext): string {
   return owed ? `-${owed[1]}${owed[2]}${owed[3]}` : plain;
 }
 
+/** A number with a percent sign and nothing else, in a field of amounts: 12 % of money or of hours would be taken as 0.12 of them. */
+function isLoneShare(plain: string, dimension: Dimension): boolean {
+  if (!/^[-+]? ?[\d.,]+ ?%$/.test(plain)) return false;
+  return !DIMENSIONS[dimension].some(({ symbol }) => symbol === '' || symbol === '1' || symbol.startsWith('%'));
+}
+
 /**
  * The value of what a user typed into a cell: a number, a sum, units, `12%`, `$5`, `1,234.5`, `(1,234.5)` for a negative.
  * Never throws; a value that is not finite is a problem and not a reading.
@@ -53,6 +59,9 @@ export function readCell(text: string, context: CellContext): Result<CellReading
   if (text.length > LONGEST) return cellProblem('The entry is too long.', `Keep it within ${LONGEST} characters.`);
   const plain = withoutTrimmings(text, context);
   if (plain === '') return cellProblem('The cell is empty.', 'Enter a number.');
+  if (isLoneShare(plain, context.dimension)) {
+    return cellProblem('A share alone is no amount here.', 'Say what it is a share of, such as 200*5%.');
+  }
   const amount = parseSum(plain, context.dimension);
   if (!amount.ok) return amount;
   const { value, unit } = { value: amount.value.value, unit: amount.value.unit ?? context.shown };

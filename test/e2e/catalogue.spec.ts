@@ -46,6 +46,7 @@ test('a bad entry stays marked until it is mended, and blocks go in and out', as
   await page.keyboard.press('Enter');
   await expect(field(page, 'pumps.@small.price')).toHaveAttribute('aria-invalid', 'true');
   await openTab(page, 'Hoses');
+  await expect(page.getByRole('tab', { name: 'Pumps' })).toContainText('1 entry to mend');
   await openTab(page, 'Pumps');
   await expect(field(page, 'pumps.@small.price')).toContainText('lots');
   await field(page, 'pumps.@small.price').click();

@@ -73,6 +73,9 @@ describe('readCell refuses', () => {
     ['2,5', 'mass', 'A comma only separates thousands here, such as 1,234.'],
     ['1,23,456', 'mass', 'A comma only separates thousands here, such as 1,234.'],
     ['5 kg', 'length', '"kg" is not a unit of this field.'],
+    ['5k', 'money', '"k" is not a unit of this field.'],
+    ['12%', 'money', 'A share alone is no amount here.'],
+    ['12 %', 'time', 'A share alone is no amount here.'],
     ['$5 a month', 'money', '"a month" is not a unit of this field.'],
     ['a few', 'count', '"a few" cannot be read.'],
     ['an hour', 'time', '"an hour" cannot be read.'],
@@ -100,6 +103,15 @@ describe('readCell refuses', () => {
     expect(!result.ok && result.error.problem).toBe(problem);
     expect(!result.ok && result.error.remedy).toMatch(/\.$/);
   });
+});
+
+it('says which units a field takes', () => {
+  const remedy = (text: string, dimension: Dimension) => {
+    const result = read(text, dimension, unitSymbols(dimension)[0] ?? '');
+    return result.ok ? '' : result.error.remedy;
+  };
+  expect(remedy('5 kg', 'length')).toMatch(/^It takes m, .*, or a plain number\.$/);
+  expect(remedy('5k', 'money')).toBe('Leave the unit out.');
 });
 
 describe('readCell on anything', () => {

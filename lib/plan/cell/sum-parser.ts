@@ -1,5 +1,5 @@
 import { succeed } from '../../result.ts';
-import type { Dimension } from '../../units/dimension.ts';
+import { DIMENSIONS, type Dimension } from '../../units/dimension.ts';
 import { type Amount, type AmountResult, addAmounts, cellProblem, divideAmounts, multiplyAmounts } from './amount.ts';
 import { foreignUnitAt, unitAt } from './unit-forms.ts';
 
@@ -136,7 +136,17 @@ function misplacedUnit({ text, offset }: Cursor): string | undefined {
   const form = /[\d.)] *$/.test(text.slice(0, offset)) ? foreignUnitAt(text, offset) : undefined;
   if (!form || !/^ *(?:[-+*/)]|$)/.test(text.slice(offset + form.text.length))) return undefined;
   const { symbol } = form.unit;
+  // A single letter may be meant for something else, such as the k of thousands: it is given back as it was typed.
+  const isLone = symbol.length === 1 && !/°/.test(symbol);
+  if (isLone) return text.slice(offset).trim().slice(0, 1);
   return symbol.startsWith('money') ? form.text : symbol;
+}
+
+/** The units that the field takes, in words. */
+function unitsRemedy(dimension: Dimension): string {
+  const symbols = DIMENSIONS[dimension].map(({ symbol }) => symbol.replace(/^money/, ''));
+  const named = symbols.filter((symbol) => symbol !== '' && symbol !== '1');
+  return named.length === 0 ? 'Leave the unit out.' : `It takes ${named.join(', ')}, or a plain number.`;
 }
 
 function strayText(cursor: Cursor): AmountResult {
@@ -149,7 +159,7 @@ function strayText(cursor: Cursor): AmountResult {
     );
   }
   const foreign = misplacedUnit(cursor);
-  if (foreign) return cellProblem(`"${foreign}" is not a unit of this field.`, 'Use one of its units, or none.');
+  if (foreign) return cellProblem(`"${foreign}" is not a unit of this field.`, unitsRemedy(cursor.dimension));
   return cellProblem(
     `"${rest.slice(0, 30)}" cannot be read.`,
     'Write a number, a sum such as 3*4500+200, or a number with a unit.',

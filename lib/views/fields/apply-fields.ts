@@ -79,7 +79,9 @@ function take(plan: Plan, entries: readonly ReadEntry[]): Taken {
 function saidOfOne(plan: Plan, entry: ReadEntry): string {
   const { look, owner, understood, text } = entry;
   const shown = look.text(valueAtPlace(plan, entry.place));
-  const how = understood === '' || shown === text.trim() ? '' : ` (understood from "${text.trim()}": ${understood})`;
+  const typed = text.trim();
+  const isPlain = understood === '' || shown === typed || [understood, withUnit(shown, look.unit)].includes(typed);
+  const how = isPlain ? '' : ` (understood from "${typed}": ${understood})`;
   const label = owner === '' ? look.label : `${owner}, ${look.label.toLowerCase()}`;
   return `${label}: ${withUnit(shown, look.unit)}${how}.`;
 }
