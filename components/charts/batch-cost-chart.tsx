@@ -9,7 +9,7 @@ import {
   COST_PARTS,
 } from '../../lib/views/batch-cost-view.ts';
 import { axisMoney, quantityWithUnit, type ShownAs } from '../../lib/views/format-quantity.ts';
-import { AXIS, CHART_MARGIN } from './chart-look.ts';
+import { AXIS, axisName, CHART_MARGIN, NAMES_WIDTH } from './chart-look.ts';
 import { ChartTooltip } from './chart-tooltip.tsx';
 import { COST_PART_COLOURS } from './cost-part-colours.ts';
 
@@ -35,17 +35,19 @@ function CostCard({ row, shown }: { readonly row: BatchCostRow | undefined; read
 export function BatchCostChart({ view, shown, title, description }: Props) {
   const { rows, ticks } = view;
   return (
-    <ResponsiveContainer width="100%" height={56 + rows.length * 34}>
+    <ResponsiveContainer width="100%" height={72 + rows.length * 34}>
       <BarChart layout="vertical" data={rows as BatchCostRow[]} margin={CHART_MARGIN} title={title} desc={description}>
         <CartesianGrid horizontal={false} stroke="var(--line)" />
         <XAxis
           {...AXIS}
           type="number"
+          height={42}
+          label={axisName('running cost of an average batch')}
           ticks={ticks as number[]}
           domain={[0, ticks.at(-1) ?? 1]}
           tickFormatter={(value: number) => axisMoney(value, shown)}
         />
-        <YAxis {...AXIS} type="category" dataKey="name" width={124} />
+        <YAxis {...AXIS} type="category" dataKey="name" width={NAMES_WIDTH} />
         <Tooltip
           isAnimationActive={false}
           cursor={{ fill: 'var(--hover)' }}

@@ -13,7 +13,7 @@ import {
 } from 'recharts';
 import type { ComparedPoint, ComparedView } from '../../lib/views/batch-log/compared-view.ts';
 import { formatSensible } from '../../lib/views/format-number.ts';
-import { AXIS, axisName, CHART_MARGIN } from './chart-look.ts';
+import { AXIS, axisName, CHART_MARGIN, uprightName } from './chart-look.ts';
 import { ChartTooltip } from './chart-tooltip.tsx';
 import { seriesColour } from './series-colour.ts';
 
@@ -47,12 +47,7 @@ export function ComparedChart({ view, title, description }: Props) {
       <ScatterChart margin={CHART_MARGIN} title={title} desc={description}>
         <CartesianGrid stroke="var(--line)" />
         <XAxis {...axis} dataKey="place" height={42} label={axisName('logged [h]')} />
-        <YAxis
-          {...axis}
-          dataKey="expected"
-          width={56}
-          label={{ ...axisName('expected [h]'), position: 'insideLeft', angle: -90, dx: 8 }}
-        />
+        <YAxis {...axis} dataKey="expected" width={56} label={uprightName('expected [h]')} />
         <ReferenceLine
           segment={[
             { x: 0, y: 0 },

@@ -3,7 +3,7 @@
 import { CartesianGrid, Line, LineChart, ReferenceLine, ResponsiveContainer, Tooltip, XAxis, YAxis } from 'recharts';
 import { formatSensible, NONE } from '../../lib/views/format-number.ts';
 import type { KneeRow, KneeView } from '../../lib/views/knee-view.ts';
-import { AXIS, axisName, CHART_MARGIN } from './chart-look.ts';
+import { AXIS, axisName, CHART_MARGIN, uprightName } from './chart-look.ts';
 import { ChartTooltip } from './chart-tooltip.tsx';
 
 interface Props {
@@ -43,7 +43,13 @@ export function KneeChart({ view, title, description }: Props) {
           height={42}
           label={axisName('chambers')}
         />
-        <YAxis {...AXIS} width={44} ticks={ticks as number[]} domain={[0, ticks.at(-1) ?? 1]} />
+        <YAxis
+          {...AXIS}
+          width={62}
+          ticks={ticks as number[]}
+          domain={[0, ticks.at(-1) ?? 1]}
+          label={uprightName(`dried product [${unit}]`)}
+        />
         <Tooltip
           isAnimationActive={false}
           content={({ payload }) => <KneeCard row={payload?.[0]?.payload as KneeRow | undefined} unit={unit} />}

@@ -1,9 +1,9 @@
 'use client';
 
 import { Bar, BarChart, CartesianGrid, Cell, ResponsiveContainer, Tooltip, XAxis, YAxis } from 'recharts';
-import { formatPercent } from '../../lib/views/format-number.ts';
+import { formatFixed, formatPercent } from '../../lib/views/format-number.ts';
 import type { SpreadBar, SpreadView } from '../../lib/views/spread-view.ts';
-import { AXIS, axisName, CHART_MARGIN } from './chart-look.ts';
+import { AXIS, axisName, CHART_MARGIN, uprightName } from './chart-look.ts';
 import { ChartTooltip } from './chart-tooltip.tsx';
 
 interface Props {
@@ -32,7 +32,14 @@ export function SpreadChart({ view, title, description }: Props) {
       >
         <CartesianGrid vertical={false} stroke="var(--line)" />
         <XAxis {...AXIS} dataKey="axis" height={42} label={axisName(view.axisName)} />
-        <YAxis {...AXIS} width={48} tickFormatter={formatPercent} />
+        <YAxis
+          {...AXIS}
+          width={66}
+          ticks={view.shareTicks as number[]}
+          domain={[0, view.shareTicks.at(-1) ?? 1]}
+          tickFormatter={(share: number) => formatFixed(100 * share, 0)}
+          label={uprightName('share of draws [%]')}
+        />
         <Tooltip
           isAnimationActive={false}
           cursor={{ fill: 'var(--hover)' }}

@@ -1,7 +1,7 @@
 'use client';
 
 import { Bar, BarChart, CartesianGrid, ResponsiveContainer, Tooltip, XAxis, YAxis } from 'recharts';
-import { AXIS, axisName, CHART_MARGIN } from './chart-look.ts';
+import { AXIS, axisName, CHART_MARGIN, NAMES_WIDTH } from './chart-look.ts';
 import { ChartTooltip } from './chart-tooltip.tsx';
 
 export interface StackedRow {
@@ -60,7 +60,7 @@ export function StackedBarsChart({ rows, parts, ticks, axis, axisText, figure, t
           tickFormatter={axisText}
           label={axisName(axis)}
         />
-        <YAxis {...AXIS} type="category" dataKey="name" width={124} />
+        <YAxis {...AXIS} type="category" dataKey="name" width={NAMES_WIDTH} />
         <Tooltip
           isAnimationActive={false}
           cursor={{ fill: 'var(--hover)' }}

@@ -16,6 +16,8 @@ interface Props {
   readonly table: DataTable;
   /** Unrounded numbers behind the chart; the table's when not given. */
   readonly series?: DataSeries;
+  /** How the table is drawn, where it is more than plain rows. */
+  readonly tableView?: ReactNode;
   /** The table stands open, because it says more than the chart. */
   readonly isTableOpen?: boolean;
   /** Shown greyed because the figures belong to an earlier state of the plan. */
@@ -30,7 +32,7 @@ interface Props {
 /** A chart with the finding as its title, the finding's words under it, its figures as a table, and ways to save it. */
 export function FigureFrame(props: Props) {
   const { name, about = '', finding, summary, table, series = table, stale, tools, corner, children } = props;
-  const { isTableOpen = false } = props;
+  const { isTableOpen = false, tableView } = props;
   const titleId = useId();
   const figure = useRef<HTMLElement>(null);
   return (
@@ -52,7 +54,7 @@ export function FigureFrame(props: Props) {
       <div className={styles.bottom}>
         <details className={styles.details} open={isTableOpen}>
           <summary>The figures as a table</summary>
-          <DataTableView table={table} />
+          {tableView ?? <DataTableView table={table} />}
         </details>
         <SaveButtons
           figure={figure}

@@ -1,9 +1,10 @@
 'use client';
 
-import { memo, useEffect, useMemo, useState } from 'react';
+import { memo, type ReactNode, useEffect, useMemo, useState } from 'react';
 import { pumpSidesStudy } from '../../lib/io/studies.ts';
 import type { Plan, Scenario } from '../../lib/plan/plan-types.ts';
 import { axisMoney, quantityWithUnit, type ShownAs } from '../../lib/views/format-quantity.ts';
+import { pumpSidesPicture } from '../../lib/views/pump-sides-picture.ts';
 import {
   FAILURE_PART_LABELS,
   type FailurePart,
@@ -13,8 +14,10 @@ import {
   sideFault,
 } from '../../lib/views/pump-sides-view.ts';
 import { ChartLegend } from '../charts/chart-legend.tsx';
+import { PumpSidesChart } from '../charts/pump-sides-chart.tsx';
 import { StackedBarsChart } from '../charts/stacked-bars-chart.tsx';
 import { getStudyDesk, useStudy } from '../state/study-desk.ts';
+import { useElementWidth } from '../ui/use-element-width.ts';
 import { FigureFrame } from './figure-frame.tsx';
 import styles from './pump-sides-figure.module.css';
 import { PumpSidesTable } from './pump-sides-table.tsx';
@@ -96,6 +99,41 @@ function FailureFigure({ view, about, shown, isStale }: FailureProps) {
   );
 }
 
+interface SidesProps extends FailureProps {
+  readonly picks: ReactNode;
+}
+
+function SidesFigure({ view, about, isStale, picks }: Omit<SidesProps, 'shown'>) {
+  const [box, width] = useElementWidth<HTMLDivElement>();
+  const picture = useMemo(() => (width === 0 ? null : pumpSidesPicture(view.panels, width)), [view, width]);
+  const legend = [
+    { key: 'own', label: 'a pump each', aside: view.ownName, colour: 'var(--series-2)', mark: 'block' as const },
+    { key: 'shared', label: 'one for all', aside: view.sharedName, colour: 'var(--series-1)', mark: 'block' as const },
+  ];
+  return (
+    <FigureFrame
+      name={NAME}
+      about={about}
+      finding={view.finding}
+      summary={view.summary}
+      table={view.table}
+      tableView={<PumpSidesTable view={view} />}
+      series={view.series}
+      stale={isStale}
+      tools={
+        <>
+          {picks}
+          <ChartLegend items={legend} />
+        </>
+      }
+    >
+      <div ref={box}>
+        {picture ? <PumpSidesChart picture={picture} title={view.finding} description={view.summary} /> : null}
+      </div>
+    </FigureFrame>
+  );
+}
+
 /** The same chambers with a pump each and on one pump, side by side, and what failing pumps do to both. */
 export const PumpSidesFigure = memo(function PumpSidesFigure({ plan, scenario, shown }: Props) {
   const first = useMemo(() => firstPumps(plan, scenario), [plan, scenario]);
@@ -131,7 +169,7 @@ export const PumpSidesFigure = memo(function PumpSidesFigure({ plan, scenario, s
   }
   return (
     <div className={styles.screen}>
-      <PumpSidesTable view={view} name={NAME} about={scenario.name} isStale={isStale} picks={picks} />
+      <SidesFigure view={view} about={scenario.name} isStale={isStale} picks={picks} />
       <FailureFigure view={view} about={scenario.name} shown={shown} isStale={isStale} />
     </div>
   );

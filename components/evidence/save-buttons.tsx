@@ -13,12 +13,10 @@ interface Props {
   readonly title: string;
   readonly fileName: string;
   readonly series: DataSeries;
-  /** There is no picture, only numbers. */
-  readonly isTable?: boolean;
 }
 
 /** Saves a figure as a picture or its numbers as a table. */
-export function SaveButtons({ figure, name, title, fileName, series, isTable = false }: Props) {
+export function SaveButtons({ figure, name, title, fileName, series }: Props) {
   async function savePicture(kind: 'svg' | 'png') {
     const picture = figure.current ? chartPicture(figure.current, title) : null;
     if (!picture) return;
@@ -37,16 +35,12 @@ export function SaveButtons({ figure, name, title, fileName, series, isTable = f
     // biome-ignore lint/a11y/useSemanticElements: a group of buttons is no set of form fields
     <div role="group" className={styles.buttons} aria-label={`Save ${name}`}>
       <span aria-hidden="true">Save</span>
-      {isTable ? null : (
-        <>
-          <button type="button" aria-label="Save as SVG" onClick={() => void savePicture('svg')}>
-            SVG
-          </button>
-          <button type="button" aria-label="Save as PNG" onClick={() => void savePicture('png')}>
-            PNG
-          </button>
-        </>
-      )}
+      <button type="button" aria-label="Save as SVG" onClick={() => void savePicture('svg')}>
+        SVG
+      </button>
+      <button type="button" aria-label="Save as PNG" onClick={() => void savePicture('png')}>
+        PNG
+      </button>
       <button type="button" aria-label="Save as CSV" onClick={saveTable}>
         CSV
       </button>

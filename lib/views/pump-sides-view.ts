@@ -1,14 +1,13 @@
 import { baseValues } from '../inputs/base-values.ts';
-import type { ScenarioResult } from '../model/scenario-result.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
-import type { PumpFailureRisk } from '../risk/pump-failure.ts';
 import type { PumpSide } from '../risk/pump-side.ts';
-import type { Dimension } from '../units/dimension.ts';
 import { roundTicks } from './chart-scale.ts';
 import type { DataSeries } from './data-series.ts';
 import type { DataTable } from './data-table.ts';
 import { countOf, formatPercent } from './format-number.ts';
 import { quantityText, quantityWithUnit, type ShownAs, shownValue, unitText } from './format-quantity.ts';
+import { betterOf, EQUAL, SIDE_LINES, type Side, type SideLine } from './pump-side-lines.ts';
+import { type SidePanel, sidePanels } from './pump-side-panels.ts';
 
 /** Two ways to pump the same chambers, as they come from the engine. */
 export interface PumpSides {
@@ -50,6 +49,10 @@ export interface PumpSidesView {
   readonly ownName: string;
   readonly sharedName: string;
   readonly blocks: readonly PumpSideBlock[];
+  /** What the picture shows, pair by pair. */
+  readonly panels: readonly SidePanel[];
+  /** The same as the blocks, in one table. */
+  readonly table: DataTable;
   readonly failureFinding: string;
   readonly failureSummary: string;
   readonly failures: readonly FailureRow[];
@@ -59,178 +62,7 @@ export interface PumpSidesView {
   readonly series: DataSeries;
 }
 
-/** A side that could be worked out. */
-interface Side {
-  readonly result: ScenarioResult;
-  readonly risk: PumpFailureRisk;
-}
-
-type Wish = 'less' | 'more' | 'neither';
-
-interface Line {
-  readonly block: string;
-  readonly label: string;
-  readonly dimension: Dimension;
-  readonly wish: Wish;
-  readonly read: (side: Side) => number | null;
-}
-
-const WEEKS_PER_YEAR = 365.25 / 7;
-
-function partOf(result: ScenarioResult, part: string): number | null {
-  return result.cost.lines.find((line) => line.part === part)?.perWeek ?? null;
-}
-
-function highest(result: ScenarioResult, pick: (group: ScenarioResult['plant']['groups'][number]) => number): number {
-  return result.plant.groups.reduce((most, group) => Math.max(most, pick(group)), 0);
-}
-
-function months({ result }: Side): number | null {
-  const payback = result.finance.versusToday?.payback;
-  return payback?.kind === 'crossed' ? payback.months : null;
-}
-
-const LINES: readonly Line[] = [
-  {
-    block: 'Money',
-    label: 'To be bought',
-    dimension: 'money',
-    wish: 'less',
-    read: ({ result }) => result.capitalTotal,
-  },
-  {
-    block: 'Money',
-    label: 'Left over a week',
-    dimension: 'money',
-    wish: 'more',
-    read: ({ result }) => result.cost.contributionPerWeek,
-  },
-  { block: 'Money', label: 'Payback', dimension: 'months', wish: 'less', read: months },
-  {
-    block: 'Money',
-    label: 'Net present value',
-    dimension: 'money',
-    wish: 'more',
-    read: ({ result }) => result.finance.versusToday?.netPresentValue ?? null,
-  },
-  {
-    block: 'Output',
-    label: 'Dried product a week',
-    dimension: 'mass',
-    wish: 'more',
-    read: ({ result }) => result.plant.dryOut,
-  },
-  {
-    block: 'Output',
-    label: 'Batches a week',
-    dimension: 'count',
-    wish: 'more',
-    read: ({ result }) => result.plant.batches,
-  },
-  {
-    block: 'Output',
-    label: 'Hours per batch',
-    dimension: 'time',
-    wish: 'less',
-    read: ({ result }) => result.plant.cycleTime,
-  },
-  {
-    block: 'Output',
-    label: 'Pump inlet pressure (95 %)',
-    dimension: 'pressure',
-    wish: 'neither',
-    read: ({ result }) => highest(result, (group) => group.manifoldPressure95),
-  },
-  {
-    block: 'When a pump fails',
-    label: 'Failures a year',
-    dimension: 'count',
-    wish: 'less',
-    read: ({ risk }) => risk.expected.failures,
-  },
-  {
-    block: 'When a pump fails',
-    label: 'Time with every chamber stopped, a year',
-    dimension: 'time',
-    wish: 'less',
-    read: ({ risk }) => (risk.expected.stopped.at(-1) ?? 0) * 365.25 * 86_400,
-  },
-  {
-    block: 'When a pump fails',
-    label: 'Batches lost a year',
-    dimension: 'count',
-    wish: 'less',
-    read: ({ risk }) => risk.expected.lostBatches,
-  },
-  {
-    block: 'When a pump fails',
-    label: 'Cost of a mean year',
-    dimension: 'money',
-    wish: 'less',
-    read: ({ risk }) => risk.expected.cost.total,
-  },
-  {
-    block: 'When a pump fails',
-    label: 'Cost of one bad year in twenty',
-    dimension: 'money',
-    wish: 'less',
-    read: ({ risk }) => risk.spread.worstInTwenty,
-  },
-  {
-    block: 'Oil and upkeep',
-    label: 'Oil changes a year',
-    dimension: 'count',
-    wish: 'less',
-    read: ({ result }) => result.cost.oilChangesPerWeek * WEEKS_PER_YEAR,
-  },
-  {
-    block: 'Oil and upkeep',
-    label: 'Oil and upkeep a week',
-    dimension: 'money',
-    wish: 'less',
-    read: ({ result }) => partOf(result, 'oil'),
-  },
-  {
-    block: 'Oil and upkeep',
-    label: 'Pump hours a week',
-    dimension: 'time',
-    wish: 'less',
-    read: ({ result }) => result.plant.groups.reduce((sum, group) => sum + group.pumpTime, 0),
-  },
-  {
-    block: 'Power',
-    label: 'Energy of the pumps a week',
-    dimension: 'energy',
-    wish: 'less',
-    read: ({ result }) => result.plant.energy.pumps,
-  },
-  {
-    block: 'Power',
-    label: 'Electricity a week',
-    dimension: 'money',
-    wish: 'less',
-    read: ({ result }) => partOf(result, 'electricity'),
-  },
-  {
-    block: 'Power',
-    label: 'Electric peak',
-    dimension: 'power',
-    wish: 'less',
-    read: ({ result }) => result.plant.peakPower,
-  },
-];
-
-/** Two figures closer than this share are as good as equal. */
-const EQUAL = 0.005;
-
-function betterOf(own: number | null, shared: number | null, wish: Wish): PumpSideRow['better'] {
-  if (wish === 'neither' || own === null || shared === null) return null;
-  const gap = own - shared;
-  if (Math.abs(gap) <= EQUAL * Math.max(Math.abs(own), Math.abs(shared))) return null;
-  return gap < 0 === (wish === 'less') ? 'own' : 'shared';
-}
-
-function rowOf(line: Line, own: Side, shared: Side, shown: ShownAs): PumpSideRow {
+function rowOf(line: SideLine, own: Side, shared: Side, shown: ShownAs): PumpSideRow {
   const [a, b] = [line.read(own), line.read(shared)];
   const unit = unitText(line.dimension, shown);
   return {
@@ -242,11 +74,25 @@ function rowOf(line: Line, own: Side, shared: Side, shown: ShownAs): PumpSideRow
 }
 
 function blocksOf(own: Side, shared: Side, shown: ShownAs): PumpSideBlock[] {
-  const names = [...new Set(LINES.map((line) => line.block))];
+  const names = [...new Set(SIDE_LINES.map((line) => line.block))];
   return names.map((name) => ({
     name,
-    rows: LINES.filter((line) => line.block === name).map((line) => rowOf(line, own, shared, shown)),
+    rows: SIDE_LINES.filter((line) => line.block === name).map((line) => rowOf(line, own, shared, shown)),
   }));
+}
+
+function tableOf(blocks: readonly PumpSideBlock[]): DataTable {
+  const marked = (text: string, isBetter: boolean) => (isBetter ? `${text} (better)` : text);
+  const lineOf = ({ label, own, shared, better }: PumpSideRow) => [
+    label,
+    marked(own, better === 'own'),
+    marked(shared, better === 'shared'),
+  ];
+  return {
+    caption: 'A pump each and one shared pump, side by side',
+    head: ['', 'A pump each', 'One shared pump'],
+    rows: blocks.flatMap((block) => block.rows.map(lineOf)),
+  };
 }
 
 function sideOf({ outcome, failures }: PumpSide): Side | null {
@@ -322,13 +168,13 @@ function failureSeries(own: Side, shared: Side, shown: ShownAs): DataSeries {
 }
 
 function seriesOf(own: Side, shared: Side, shown: ShownAs): DataSeries {
-  const value = (line: Line, side: Side) => {
+  const value = (line: SideLine, side: Side) => {
     const figure = line.read(side);
     return figure === null ? null : shownValue(figure, line.dimension, shown);
   };
   return {
     head: ['', 'Unit', 'A pump each', 'One shared pump'],
-    rows: LINES.map((line) => [
+    rows: SIDE_LINES.map((line) => [
       line.label,
       line.dimension === 'money' ? shown.currency : unitText(line.dimension, shown),
       value(line, own),
@@ -347,13 +193,16 @@ export function pumpSidesView(sides: PumpSides, plan: Plan, shown: ShownAs): Pum
   const [own, shared] = [sideOf(sides.own), sideOf(sides.shared)];
   if (!own || !shared) return null;
   const { chambers } = own.result;
+  const blocks = blocksOf(own, shared, shown);
   const failures = [failureRow('A pump each', own), failureRow('One shared pump', shared)];
   return {
     finding: findingOf(own, shared, shown),
     summary: `The same ${countOf(chambers, 'chamber')}, hoses, products and shifts, run twice: once with a pump for every chamber and once with all of them on one. Everything is judged against today.`,
     ownName: nameOf(plan, sides.own, chambers),
     sharedName: nameOf(plan, sides.shared, chambers),
-    blocks: blocksOf(own, shared, shown),
+    blocks,
+    panels: sidePanels(own, shared, shown),
+    table: tableOf(blocks),
     failureFinding: failureFinding(own, shared, shown),
     failureSummary:
       'A pump of its own stops one chamber when it fails; a shared one stops all of them, and every load under vacuum may be lost. Mean year in closed form; the bad year is the one in twenty of some thousands that were drawn.',

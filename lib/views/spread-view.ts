@@ -2,6 +2,7 @@ import type { DrawMeasure } from '../risk/draw-measure.ts';
 import type { DrawSummary } from '../risk/draw-summary.ts';
 import type { DrawOutcome } from '../risk/evaluate-draws.ts';
 import type { SampleSpread } from '../risk/sample-spread.ts';
+import { roundTicks } from './chart-scale.ts';
 import type { DataSeries } from './data-series.ts';
 import type { DataTable } from './data-table.ts';
 import { countOf, formatFixed, formatPercent, NONE } from './format-number.ts';
@@ -42,6 +43,8 @@ export interface SpreadView {
   readonly summary: string;
   readonly axisName: string;
   readonly bars: readonly SpreadBar[];
+  /** Round marks of the axis of shares [–]. */
+  readonly shareTicks: readonly number[];
   readonly table: DataTable;
   readonly series: DataSeries;
 }
@@ -85,7 +88,7 @@ function barsOf(input: SpreadInput, measure: SpreadMeasure, shown: ShownAs): Spr
   const bars = histogram(known, BINS).map(({ from, to, count }) => ({
     key: String(from),
     label: `${axisText(from, measure, shown)} to ${axisText(to, measure, shown)}`,
-    axis: axisText(from, measure, shown),
+    axis: `${axisText(from, measure, shown)}–${axisText(to, measure, shown)}`,
     count,
     share: count / values.length,
     isBad: isBadBin(to, measure, input.dscrLine),
@@ -192,11 +195,13 @@ const AXIS_NAMES: Readonly<Record<SpreadMeasure, string>> = {
 
 /** Everything the figure "spread" shows. */
 export function spreadView(input: SpreadInput, measure: SpreadMeasure, shown: ShownAs): SpreadView {
+  const bars = barsOf(input, measure, shown);
   return {
     finding: findingOf(input, measure, shown),
     summary: summaryOf(input, measure, shown),
     axisName: AXIS_NAMES[measure],
-    bars: barsOf(input, measure, shown),
+    bars,
+    shareTicks: roundTicks(0, Math.max(0.01, ...bars.map(({ share }) => share)), 5),
     table: tableOf(input, shown),
     series: seriesOf(input.outcomes, shown),
   };

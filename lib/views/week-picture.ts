@@ -251,7 +251,9 @@ function vapourSpec(input: WeekPictureInput, bins: number): PanelSpec {
 function pressureSpec(input: WeekPictureInput, bins: number): PanelSpec {
   return {
     key: 'pressure',
-    label: isNarrow(input) ? 'Pressure at pump and chambers' : 'Pressure at the pump, and the highest in a chamber',
+    label: isNarrow(input)
+      ? 'Pressure at pump; line: chambers'
+      : 'Pressure at the pump; the line is the highest in any chamber',
     quantity: input.pressure,
     area: traceOf(input, bins, (sample) => sample.manifoldPressure),
     line: traceOf(input, bins, (sample) => sample.chamberPressure),

@@ -3,6 +3,7 @@ import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
 import { findById } from '../../lib/plan/find-by-id.ts';
 import type { PumpSide } from '../../lib/risk/pump-side.ts';
 import { pumpSide } from '../../lib/risk/pump-side.ts';
+import { formatPercent } from '../../lib/views/format-number.ts';
 import { firstPumps, pumpSidesView, sideFault } from '../../lib/views/pump-sides-view.ts';
 import { smallPlan } from '../model/edited-plan.ts';
 
@@ -44,6 +45,34 @@ describe('pumpSidesView', () => {
       gap <= 0.005 ? null : (ownDry ?? 0) > (sharedDry ?? 0) ? 'own' : 'shared',
     );
     expect(row('Pump inlet')?.better).toBeNull();
+  });
+
+  it('shows what it costs, makes, loses, and takes of oil and power as pairs, with the figures of the table', () => {
+    const panels = VIEW?.panels ?? [];
+    expect(panels.map(({ title }) => title)).toEqual([
+      'To be bought',
+      'Left over a week',
+      'Dried product a week',
+      'Batches lost by failures, a year',
+      'Failures in a mean year',
+      'Failures, one bad year in twenty',
+      'Oil and upkeep a week',
+      'Power for the pumps, a week',
+    ]);
+    expect(panels[0]?.ownText).toBe(row('To be bought')?.own);
+    expect(panels[0]?.better).toBe(row('To be bought')?.better);
+    for (const { own, shared, words } of panels) {
+      const ratio = (shared ?? 0) / (own ?? 1);
+      if (ratio > 1.01 && ratio < 2) expect(words).toBe(`shared: ${formatPercent(ratio - 1)} more`);
+      if (ratio < 0.99) expect(words).toBe(`shared: ${formatPercent(1 - ratio)} less`);
+    }
+  });
+
+  it('has all figures in one table, the better of each pair in words', () => {
+    const rows = VIEW?.blocks.flatMap((block) => block.rows) ?? [];
+    expect(VIEW?.table.rows).toHaveLength(rows.length);
+    const better = rows.findIndex((one) => one.better === 'shared');
+    expect(VIEW?.table.rows[better]?.[2]).toBe(`${rows[better]?.shared} (better)`);
   });
 
   it('parts of the failures come to their total', () => {
