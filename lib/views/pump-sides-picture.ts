@@ -40,7 +40,7 @@ const LEAST_FRAME = 264;
 const GAP = 40;
 const MOST_COLUMNS = 4;
 /** Room beside a bar for its name and for its figure [px]. */
-const NAME_ROOM = 74;
+const NAME_ROOM = 80;
 const FIGURE_ROOM = 92;
 const BAR = 20;
 const BAR_GAP = 6;

@@ -112,13 +112,23 @@ function compared(own: number, shared: number): string {
   return share > 0 ? `makes ${formatPercent(share)} more` : `makes ${formatPercent(-share)} less`;
 }
 
+/** What is left over a week by one pump for all, beyond a pump each, with a word that joins it to what it makes and costs. */
+function leftOver(own: Side, shared: Side, isWorse: readonly [boolean, boolean], shown: ShownAs): string {
+  const gap = shared.result.cost.contributionPerWeek - own.result.cost.contributionPerWeek;
+  if (Math.abs(gap) < 1) return ', and leaves as much a week';
+  const agrees = gap > 0 ? !isWorse.includes(true) : !isWorse.includes(false);
+  const money = quantityWithUnit(Math.abs(gap), 'money', shown);
+  return `, ${agrees ? 'and' : 'but'} leaves ${money} ${gap > 0 ? 'more' : 'less'} a week`;
+}
+
 function findingOf(own: Side, shared: Side, shown: ShownAs): string {
   const output = compared(own.result.plant.dryOut, shared.result.plant.dryOut);
   const gap = own.result.capitalTotal - shared.result.capitalTotal;
-  if (Math.abs(gap) < 1) return `One pump for all ${output} and costs as much to buy`;
+  const left = leftOver(own, shared, [output.includes('less'), gap < 0], shown);
+  if (Math.abs(gap) < 1) return `One pump for all ${output} and costs as much to buy${left}`;
   const money = quantityWithUnit(Math.abs(gap), 'money', shown);
   const conjunction = output.includes('less') === gap > 0 ? 'but' : 'and';
-  return `One pump for all ${output} ${conjunction} costs ${money} ${gap > 0 ? 'less' : 'more'} to buy`;
+  return `One pump for all ${output} ${conjunction} costs ${money} ${gap > 0 ? 'less' : 'more'} to buy${left}`;
 }
 
 function failureFinding(own: Side, shared: Side, shown: ShownAs): string {

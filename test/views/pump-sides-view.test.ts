@@ -30,7 +30,7 @@ describe('pumpSide', () => {
 
 describe('pumpSidesView', () => {
   it('says what one pump for all makes and costs beside a pump each', () => {
-    expect(VIEW?.finding).toMatch(/^One pump for all makes .+ (and|but) costs .+ to buy$/);
+    expect(VIEW?.finding).toMatch(/^One pump for all makes .+ (and|but) costs .+ to buy, (and|but) leaves .+ a week$/);
     expect(VIEW?.ownName).toMatch(/^2 × /);
     expect(VIEW?.sharedName).toMatch(/^1 × /);
   });
