@@ -43,7 +43,7 @@ export function CellEditor({ cell, start, onTyping, onDone, onCancel }: Props) {
   };
   const onKeyDown = (event: KeyboardEvent) => {
     event.stopPropagation();
-    const move = moveAfterEntry(event.key, event.shiftKey);
+    const move = moveAfterEntry(event.key, event.shiftKey, start !== null && !options);
     if (event.key !== 'Escape' && !move) return;
     event.preventDefault();
     if (move) finish(move);

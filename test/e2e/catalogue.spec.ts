@@ -100,6 +100,11 @@ test('tabs and cells are gone about by keys', async ({ page }) => {
   await page.keyboard.press('Enter');
   await expect(field(page, 'products.@strawberries.form')).toContainText('poured');
   await expect(field(page, 'products.@strawberries.preFrozen')).toBeFocused();
+  await field(page, 'products.@strawberries.price').click();
+  await page.keyboard.type('31');
+  await page.keyboard.press('ArrowRight');
+  await expect(field(page, 'products.@sweetcorn.price')).toBeFocused();
+  await expect(field(page, 'products.@strawberries.price')).toContainText('31');
   await page.keyboard.press('Tab');
   await expect(page.getByRole('grid').locator(':focus')).toHaveCount(0);
 });

@@ -70,13 +70,18 @@ export function gridAction({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyStrok
   return plain ?? (key.length === 1 ? { kind: 'open', text: key } : null);
 }
 
-/** Where to go when an open cell is taken up, by the key that did it; null when the key is for the text. */
+/**
+ * Where to go when an open cell is taken up, by the key that did it; null when the key is for the text.
+ * @param isTypedOver the text was begun over what stood there: arrows then leave it, as in the sheet of scenarios
+ */
 export function moveAfterEntry(
   key: string,
   shiftKey: boolean,
+  isTypedOver = false,
 ): { readonly row: number; readonly column: number } | null {
   const step = shiftKey ? -1 : 1;
   if (key === 'Enter') return { row: step, column: 0 };
   if (key === 'Tab') return { row: 0, column: step };
-  return null;
+  const arrow = isTypedOver && !shiftKey && key.startsWith('Arrow') ? MOVES[key] : undefined;
+  return arrow ? { row: arrow[0], column: arrow[1] } : null;
 }

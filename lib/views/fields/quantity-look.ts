@@ -17,10 +17,15 @@ function inUnit(field: QuantityField, value: number, from: string, to: string): 
   return from === to ? value : fromBase(toBase(value, field.dimension, from), field.dimension, to);
 }
 
+/** Digits of a bound that is turned into another unit: more would only claim an accuracy that nobody gave. */
+const BOUND_DIGITS = 6;
+
 /** Low and high in a unit, left out where they would no longer lie on their side of the value. */
 function boundsAround(field: QuantityField, held: Quantity, value: number, unit: string): Partial<Quantity> {
-  const convert = (bound: number | undefined) =>
-    bound === undefined ? undefined : inUnit(field, bound, held.unit, unit);
+  const convert = (bound: number | undefined) => {
+    if (bound === undefined || unit === held.unit) return bound;
+    return Number(inUnit(field, bound, held.unit, unit).toPrecision(BOUND_DIGITS));
+  };
   const [low, high] = [convert(held.low), convert(held.high)];
   return {
     ...(low !== undefined && low <= value ? { low } : {}),

@@ -77,5 +77,8 @@ describe('keys of a grid', () => {
     expect(moveAfterEntry('Enter', false)).toEqual({ row: 1, column: 0 });
     expect(moveAfterEntry('Tab', true)).toEqual({ row: 0, column: -1 });
     expect(moveAfterEntry('a', false)).toBeNull();
+    expect(moveAfterEntry('ArrowRight', false)).toBeNull();
+    expect(moveAfterEntry('ArrowRight', false, true)).toEqual({ row: 0, column: 1 });
+    expect(moveAfterEntry('ArrowRight', true, true)).toBeNull();
   });
 });
