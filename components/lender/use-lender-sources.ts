@@ -17,7 +17,7 @@ function freshResult({ outcome }: ComputedScenario) {
   return outcome?.kind === 'computed' ? outcome.result : null;
 }
 
-function wordsFor(states: readonly ComputedScenario[], hasRisk: boolean): string {
+function wordsFor(states: readonly ComputedScenario[], hasRisk: boolean, hasFailed: boolean): string {
   const refused = states.map(({ outcome }) => outcome).find((outcome) => outcome?.kind === 'refused');
   if (refused?.kind === 'refused') {
     const [first] = refused.findings;
@@ -25,7 +25,10 @@ function wordsFor(states: readonly ComputedScenario[], hasRisk: boolean): string
   }
   if (states.some(({ outcome }) => outcome === null)) return 'Working out the weeks and the accounts …';
   if (states.some(({ bottleneck }) => bottleneck === undefined)) return 'Looking for what limits the shop …';
-  return hasRisk ? 'Figures are those of the sheet as it stands.' : 'Trying what could go wrong …';
+  if (hasRisk) return 'Figures are those of the sheet as it stands.';
+  return hasFailed
+    ? 'What could go wrong could not be worked out. Load the page again.'
+    : 'Trying what could go wrong …';
 }
 
 /** All that the papers are made from, once every figure is of the plan as it stands. */
@@ -49,5 +52,5 @@ export function useLenderSources(plan: Plan, scenarioId: string, date: string): 
     const limits = { bottleneck: own.bottleneck, todayBottleneck: now.bottleneck };
     return { plan, scenario, result, today, risk, shown, date, ...limits };
   }, [plan, scenarioId, own, now, risk, date]);
-  return { sources, words: wordsFor([own, now], risk !== null) };
+  return { sources, words: wordsFor([own, now], risk !== null, stress.status === 'failed') };
 }

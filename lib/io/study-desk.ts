@@ -30,7 +30,8 @@ export class StudyDesk {
   readonly #runs: PartRuns<StudyEngine>;
   readonly #listeners = new Set<() => void>();
   #queue: readonly Study[] = [];
-  #running: Study | null = null;
+  /** An object of its own for every run: one study may be begun twice, and the first run must not speak for the second. */
+  #running: { readonly study: Study } | null = null;
   #states: States = NO_STUDIES;
 
   constructor(runs: PartRuns<StudyEngine>) {
@@ -56,7 +57,7 @@ export class StudyDesk {
   /** Stops the study of this kind, if any; its last answer stays. */
   cancel(kind: StudyKind): void {
     this.#queue = this.#queue.filter((study) => study.kind !== kind);
-    const isRunning = this.#running?.kind === kind;
+    const isRunning = this.#running?.study.kind === kind;
     if (isRunning) {
       this.#running = null;
       this.#runs.cancel();
@@ -69,16 +70,18 @@ export class StudyDesk {
     const [study, ...rest] = this.#queue;
     if (this.#running || !study) return;
     this.#queue = rest;
-    this.#running = study;
+    const running = { study };
+    this.#running = running;
     this.#change(study.kind, { status: 'running' });
     const onProgress = (done: number, all: number) => this.#change(study.kind, { progress: done / all });
-    this.#runs.run(study.parts, onProgress).then((run) => this.#finish(study, run));
+    this.#runs.run(study.parts, onProgress).then((run) => this.#finish(running, run));
   }
 
-  #finish(study: Study, run: PartRun): void {
-    // A study that was stopped has nothing more to say.
-    if (this.#running !== study) return;
+  #finish(running: { readonly study: Study }, run: PartRun): void {
+    // A run that was stopped has nothing more to say.
+    if (this.#running !== running) return;
     this.#running = null;
+    const { study } = running;
     if (run.kind === 'done') {
       this.#change(study.kind, { status: 'idle', answer: { key: study.key, value: study.gather(run.answers) } });
     } else this.#change(study.kind, { status: run.kind === 'failed' ? 'failed' : 'idle' });

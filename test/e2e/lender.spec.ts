@@ -29,7 +29,7 @@ async function figuresOfSheet(page: Page): Promise<Figures> {
 async function openPapers(page: Page): Promise<void> {
   await page.getByRole('tab', { name: 'Lender pack' }).click();
   await page.getByLabel('Scenario the papers are for').selectOption({ label: SCENARIO });
-  await expect(page.getByRole('article', { name: `Lender pack: ${SCENARIO}` })).toBeVisible({ timeout: 240_000 });
+  await expect(page.getByRole('article', { name: `Lender pack: ${SCENARIO}` })).toBeVisible({ timeout: 300_000 });
 }
 
 /** What stands in the way of anyone, by the rules that the other parts are held to. */
@@ -72,7 +72,7 @@ async function print(page: Page, paper: string, testInfo: TestInfo): Promise<str
 test('the papers repeat the figures of the sheet, on the screen, on paper and in the workbook', async ({
   page,
 }, testInfo) => {
-  test.setTimeout(300_000);
+  test.setTimeout(480_000);
   await openSheet(page);
   await page.getByLabel('All columns').check();
   const figures = await figuresOfSheet(page);

@@ -55,6 +55,18 @@ describe('StudyDesk', () => {
     expect(open()).toBe(2);
   });
 
+  it('answers a study that was begun twice in one breath', async () => {
+    const { desk, study, end } = deskOnOne();
+    const same = study('stress', 'a');
+    desk.start(same);
+    desk.start(same);
+    // The first run was stopped; what it is told goes nowhere.
+    await end('first');
+    expect(desk.states().stress.status).toBe('running');
+    await end('second');
+    expect(desk.states().stress).toMatchObject({ status: 'idle', answer: { key: 'a', value: ['second'] } });
+  });
+
   it('puts a later study of a kind in the place of an earlier one', async () => {
     const { desk, study, end } = deskOnOne();
     desk.start(study('pumpSides', 'a'));
