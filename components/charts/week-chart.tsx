@@ -118,6 +118,9 @@ export function WeekChart({ picture, title, description }: Props) {
     >
       <WeekHatches />
       <Days picture={picture} />
+      <text className={styles.label} x={0} y={13}>
+        {picture.laneHeading}
+      </text>
       {picture.lanes.map((lane) => (
         <Lane key={lane.label} lane={lane} picture={picture} />
       ))}

@@ -52,6 +52,8 @@ export interface WeekPicture {
   readonly laneHeight: number;
   readonly stripHeight: number;
   readonly days: readonly { readonly x: number; readonly middle: number; readonly label: string }[];
+  /** What the lanes are; empty where there is no room for it beside the days. */
+  readonly laneHeading: string;
   readonly lanes: readonly PictureLane[];
   readonly strips: readonly PictureStrip[];
   readonly panels: readonly PicturePanel[];
@@ -310,6 +312,7 @@ export function weekPicture(input: WeekPictureInput): WeekPicture {
     laneHeight,
     stripHeight,
     days: WEEKDAYS.map((label, day) => ({ x: x(day * DAY), middle: x((day + 0.5) * DAY), label })),
+    laneHeading: isNarrow(input) ? '' : 'Chamber',
     lanes: lanesOf(input, frame, laneHeight),
     strips: stripsOf(input, frame, stripTop, stripHeight),
     panels,

@@ -67,7 +67,11 @@ test('the figures that take long are begun by a button, show how far they are, a
   const spread = page.locator('[data-figure="Spread"]');
   await spread.getByRole('button', { name: /^Draw/ }).click();
   await expect(spread.getByRole('progressbar')).toBeVisible();
-  await spread.getByRole('button', { name: 'Stop' }).click();
+  // The band around payback is of the same draws: it is under way there too, and stopped there it is stopped here.
+  const payback = await goToFigure(page, 'Payback');
+  await expect(payback.getByRole('progressbar')).toBeVisible();
+  await payback.getByRole('button', { name: 'Stop' }).click();
+  await expect(payback.getByRole('button', { name: /for the band$/ })).toBeVisible();
   await expect(spread.getByRole('button', { name: /^Draw/ })).toBeVisible();
 
   await page.getByRole('combobox', { name: 'Scenario the evidence is for' }).selectOption('Three on one pump');
