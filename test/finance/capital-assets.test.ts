@@ -43,6 +43,19 @@ describe('assetBook', () => {
     expect(book.marketValue).toBe(0);
   });
 
+  it('sells the one that is there when the sale comes, if it has been replaced before', () => {
+    const sale = (month: number) =>
+      assetBook([{ ...pump, replaced: true, sold: { month, amount: 5000 } }], 60).sold.flatMap((amount, at) =>
+        amount ? [[at, amount]] : [],
+      );
+    expect(sale(30)).toEqual([
+      [24, 60000],
+      [30, 500000],
+    ]);
+    expect(sale(24)).toEqual([[24, 500000]]);
+    expect(sale(12)).toEqual([[12, 500000]]);
+  });
+
   it('brings in what the shop owns already at book value', () => {
     const book = assetBook([{ ...pump, month: -12 }], 24);
     expect(book.opening).toBe(330000);
