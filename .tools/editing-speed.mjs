@@ -84,21 +84,28 @@ function cellIn(row, column) {
   return `.ag-row[row-index="${row}"] .ag-cell[col-id="${column}"]`;
 }
 
-/** Waits in the page for the edited row: until it says that it is being worked out, and until its new figure is drawn and no longer grey. */
-function waitForAnswer({ answer, cell, text }) {
-  const started = performance.now();
+/**
+ * Makes the page watch for the next Enter and then for the edited row: until it says that it is being worked out, and until its new
+ * figure is drawn and no longer grey. Times count from when the browser got the key, however long the page was busy then.
+ */
+function watchForAnswer({ answer, cell, text }) {
   const isStale = () => /stale/.test(document.querySelector(answer)?.className ?? '');
-  let grey = null;
-  return new Promise((resolve) => {
-    const look = () => {
-      const now = performance.now() - started;
-      const figure = document.querySelector(answer);
-      const isTaken = document.querySelector(cell)?.textContent === text;
-      if (isTaken && isStale()) grey ??= now;
-      if (isTaken && figure && figure.textContent !== '' && !isStale()) resolve({ grey: grey ?? now, answer: now });
-      else requestAnimationFrame(look);
+  globalThis.answered = new Promise((resolve) => {
+    const follow = ({ key, timeStamp }) => {
+      if (key !== 'Enter') return;
+      document.removeEventListener('keydown', follow, true);
+      let grey = null;
+      const look = () => {
+        const now = performance.now() - timeStamp;
+        const figure = document.querySelector(answer);
+        const isTaken = document.querySelector(cell)?.textContent === text;
+        if (isTaken && isStale()) grey ??= now;
+        if (isTaken && figure && figure.textContent !== '' && !isStale()) resolve({ grey: grey ?? now, answer: now });
+        else requestAnimationFrame(look);
+      };
+      requestAnimationFrame(look);
     };
-    look();
+    document.addEventListener('keydown', follow, true);
   });
 }
 
@@ -112,9 +119,9 @@ async function editOnce(page, row, { column, text, answer }) {
   const cell = cellIn(row, column);
   await page.locator(cell).click();
   await page.keyboard.type(text);
-  const answered = page.evaluate(waitForAnswer, { answer: cellIn(row, answer), cell, text });
+  await page.evaluate(watchForAnswer, { answer: cellIn(row, answer), cell, text });
   await page.keyboard.press('Enter');
-  return answered;
+  return page.evaluate(() => globalThis.answered);
 }
 
 async function stopWork(page) {
