@@ -65,10 +65,16 @@ function valuesOf(outcomes: readonly DrawOutcome[], measure: SpreadMeasure): (nu
   });
 }
 
-/** Mark under a bar. */
+/** A figure as it stands under a bar. */
 function axisText(value: number, measure: SpreadMeasure, shown: ShownAs): string {
   if (measure === 'netPresentValue') return axisMoney(value, shown);
   return String(Number(value.toPrecision(6)));
+}
+
+/** Mark under a bar: both of its ends, but of money, which is long, the lower one. */
+function edgeText(from: number, to: number, measure: SpreadMeasure, shown: ShownAs): string {
+  const low = axisText(from, measure, shown);
+  return measure === 'netPresentValue' ? low : `${low}–${axisText(to, measure, shown)}`;
 }
 
 function figure(value: number | null, measure: SpreadMeasure, shown: ShownAs): string {
@@ -88,7 +94,7 @@ function barsOf(input: SpreadInput, measure: SpreadMeasure, shown: ShownAs): Spr
   const bars = histogram(known, BINS).map(({ from, to, count }) => ({
     key: String(from),
     label: `${axisText(from, measure, shown)} to ${axisText(to, measure, shown)}`,
-    axis: `${axisText(from, measure, shown)}–${axisText(to, measure, shown)}`,
+    axis: edgeText(from, to, measure, shown),
     count,
     share: count / values.length,
     isBad: isBadBin(to, measure, input.dscrLine),
@@ -189,7 +195,7 @@ function seriesOf(outcomes: readonly DrawOutcome[], shown: ShownAs): DataSeries 
 
 const AXIS_NAMES: Readonly<Record<SpreadMeasure, string>> = {
   payback: 'months to payback',
-  netPresentValue: 'net present value',
+  netPresentValue: 'net present value, from',
   lowestCover: 'lowest DSCR of any twelve months',
 };
 
