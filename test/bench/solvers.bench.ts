@@ -4,11 +4,12 @@ import { SHARED_STARTS } from '../fixtures/drying-cases.ts';
 import reference from '../fixtures/drying-reference.json' with { type: 'json' };
 import type { SharedStart } from '../plant/dry-together.ts';
 import { builtModule } from './built-module.ts';
+import type * as General from './dry-generally.ts';
 import { requireNear } from './require-near.ts';
 import { scipySeconds } from './scipy-time.ts';
 
 const { dryTogether } = builtModule<typeof import('../plant/dry-together.ts')>('test/plant/dry-together.ts');
-const { dryGenerally } = builtModule<typeof import('./dry-generally.ts')>('test/bench/dry-generally.ts');
+const { dryGenerally } = builtModule<typeof General>('test/bench/dry-generally.ts');
 
 /** Steps so short that the error is that of rounding, not of stepping: parts in a million. */
 const TIGHT: StepControl = { tolerance: 1e-6, longest: 60 };
