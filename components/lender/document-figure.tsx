@@ -98,9 +98,9 @@ function StressFigure({ sources }: Props) {
 }
 
 const FIGURES = {
-  // Its finding stands above it as a heading.
+  // The finding of the week stands above it as a heading, and the axis of cost says what it is.
   week: { Figure: WeekFigure, name: 'A typical week', isHeaded: true },
-  batchCost: { Figure: CostFigure, name: 'What a batch costs', isHeaded: false },
+  batchCost: { Figure: CostFigure, name: 'What a batch costs', isHeaded: true },
   payback: { Figure: PaybackFigure, name: 'Cumulative cash against today', isHeaded: false },
   cover: { Figure: CoverFigure, name: 'Debt service cover by year', isHeaded: false },
   stress: { Figure: StressFigure, name: 'Debt cover under stress', isHeaded: false },

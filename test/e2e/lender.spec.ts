@@ -127,12 +127,13 @@ test('the papers repeat the figures of the sheet, on the screen, on paper and in
       expect(outside).toEqual([]);
       pages.forEach((text, k) => {
         expect(text).toContain(`page ${k + 1} of ${pages.length}`);
-        // A page with a head and a line or two on it is paper for nothing.
-        expect(text.split('\n').filter((line) => line.trim() !== '').length, text).toBeGreaterThan(9);
+        // A page with a head and a line or two on it is paper for nothing; only the last holds what is left.
+        if (k < pages.length - 1)
+          expect(text.split('\n').filter((line) => line.trim() !== '').length, text).toBeGreaterThan(9);
       });
       for (const figure of Object.values(figures)) expect(pages.join('\n')).toContain(figure);
       // The head of a long table stands on every page that the table runs over.
-      const schedules = pages.filter((text) => /^\s*\d+(\s+[\d,.–-]+){5}\s*$/m.test(text));
+      const schedules = pages.filter((text) => /^\s*\d+(\s+([\d,]+\.\d\d|–)){5}\s*$/m.test(text));
       expect(schedules.length).toBeGreaterThan(1);
       for (const text of schedules) expect(text).toContain('Owed at the start');
       expect(pages[0]).not.toContain('Undo');

@@ -1,9 +1,6 @@
-import { baseValues } from '../../inputs/base-values.ts';
 import type { ScenarioResult } from '../../model/scenario-result.ts';
-import { findById } from '../../plan/find-by-id.ts';
 import { batchCostView, COST_PART_LABELS, COST_PARTS } from '../batch-cost-view.ts';
-import { NONE } from '../format-number.ts';
-import { quantityText, shownValue, unitText } from '../format-quantity.ts';
+import { shownValue, unitText } from '../format-quantity.ts';
 import { exactMoneyText, moneyText, outputText, plain, tableBlock, total, words } from './document-text.ts';
 import type { DocumentBlock, DocumentSection, LenderSources } from './document-types.ts';
 
@@ -40,28 +37,6 @@ function costTable({ today, result, shown }: LenderSources): DocumentBlock {
   });
 }
 
-function productTable({ plan, result, shown }: LenderSources): DocumentBlock {
-  const perMass = (value: number | null) => (value === null ? NONE : quantityText(value, 'moneyPerMass', shown));
-  const rows = result.account.week.products.map(({ productId, saleable, revenue, cost, contribution }) => {
-    const product = findById(plan.products, productId, 'product');
-    const { price } = baseValues('product', product);
-    return plain(
-      product.name,
-      quantityText(saleable, 'mass', shown),
-      perMass(price),
-      perMass(cost.perSaleableKilogram),
-      perMass(contribution.perSaleableKilogram),
-      quantityText(revenue, 'money', shown),
-    );
-  });
-  return tableBlock({
-    caption: `Products in an average week: fit for sale [${unitText('mass', shown)}], by weight [${unitText('moneyPerMass', shown)}], sales [${unitText('money', shown)}]`,
-    head: ['', 'Made', 'Price', 'Running cost', 'Left over', 'Sales'],
-    rows,
-    figuresFrom: 1,
-  });
-}
-
 /** What a batch and a weight cost and leave. */
 export function economicsSection(sources: LenderSources): DocumentSection {
   const { result, today, scenario, shown } = sources;
@@ -75,11 +50,10 @@ export function economicsSection(sources: LenderSources): DocumentSection {
     title: 'Unit economics',
     blocks: [
       words(
-        `${view.finding}. Sold, it leaves ${moneyText(result.cost.contributionPerBatch, shown)} after running cost, and all batches of a week ${outputText('contribution', result, shown)}; rent, interest and tax come after that.`,
+        `${view.finding}. Sold, it leaves ${moneyText(result.cost.contributionPerBatch, shown)} after running cost, and all batches of a week ${outputText('contribution', result, shown)}; rent, interest and tax come after that. What each product leaves stands with its sales.`,
       ),
       costTable(sources),
       { kind: 'figure', figure: 'batchCost' },
-      productTable(sources),
     ],
   };
 }

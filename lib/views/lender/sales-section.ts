@@ -3,8 +3,8 @@ import { baseValues } from '../../inputs/base-values.ts';
 import type { ProductTrade } from '../../model/monthly-trade.ts';
 import { findById } from '../../plan/find-by-id.ts';
 import { formatPercent } from '../format-number.ts';
-import { quantityText, unitText } from '../format-quantity.ts';
-import { moneyText, plain, tableBlock, total, wholeText, words } from './document-text.ts';
+import { quantityText, shownValue, unitText } from '../format-quantity.ts';
+import { exactMoneyText, moneyText, plain, tableBlock, total, wholeText, words } from './document-text.ts';
 import type { DocumentBlock, DocumentRow, DocumentSection, LenderSources } from './document-types.ts';
 import { abreast, sumOfYear, type YearSpan, yearName, yearsOf } from './plan-years.ts';
 
@@ -51,18 +51,35 @@ function volumeTable(sources: LenderSources, years: readonly YearSpan[]): Docume
   });
 }
 
-function salesTable({ plan, result, shown }: LenderSources, years: readonly YearSpan[]): DocumentBlock {
-  const rows = result.trade.products.map(({ productId, volumes }) => {
-    const product = findById(plan.products, productId, 'product');
-    const { price } = baseValues('product', product);
-    const sales = years.map((year) => wholeText(100 * price * (sumOf(volumes, 'sold', year) ?? 0)));
-    return plain(product.name, ...sales);
-  });
+function salesRow(sources: LenderSources, { productId, volumes }: ProductTrade, years: readonly YearSpan[]) {
+  const { plan, result, shown } = sources;
+  const product = findById(plan.products, productId, 'product');
+  const { price } = baseValues('product', product);
+  const week = result.account.week.products.find((candidate) => candidate.productId === productId);
+  const perMass = (value: number | null | undefined) =>
+    exactMoneyText(typeof value === 'number' ? shownValue(value, 'moneyPerMass', shown) : value);
+  const sales = years.map((year) => wholeText(100 * price * (sumOf(volumes, 'sold', year) ?? 0)));
+  const { cost, contribution } = week ?? {};
+  return plain(
+    product.name,
+    perMass(price),
+    perMass(cost?.perSaleableKilogram),
+    perMass(contribution?.perSaleableKilogram),
+    ...sales,
+  );
+}
+
+function salesTable(sources: LenderSources, years: readonly YearSpan[]): DocumentBlock {
+  const { result, shown } = sources;
   const { revenue } = result.finance.statements.income;
+  const all = years.map((year) => wholeText(sumOfYear(revenue, year)));
   return tableBlock({
-    caption: `Sales by product [${shown.currency}]`,
-    head: ['', ...years.map(yearName)],
-    rows: [...rows, total('Sales', ...years.map((year) => wholeText(sumOfYear(revenue, year))))],
+    caption: `By product: price, running cost and what is left [${unitText('moneyPerMass', shown)}], and sales [${shown.currency}]`,
+    head: ['', 'Price', 'Running cost', 'Left over', ...years.map(yearName)],
+    rows: [
+      ...result.trade.products.map((trade) => salesRow(sources, trade, years)),
+      total('Sales', '', '', '', ...all),
+    ],
     figuresFrom: 1,
     isWide: true,
   });
