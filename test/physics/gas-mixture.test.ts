@@ -43,6 +43,16 @@ describe('viscosities', () => {
   });
 });
 
+describe('Wilke’s rule', () => {
+  it('weighs each gas by what it shares its space with, as worked by hand', () => {
+    const gas = { temperature: 300, air: 4, vapour: 1, airWithVapour: 2, vapourWithAir: 0.5 };
+    const air = (0.75 * 4) / (0.75 + 0.25 * 2);
+    const vapour = (0.25 * 1) / (0.25 + 0.75 * 0.5);
+    expect(air).toBeCloseTo(2.4, 12);
+    expect(mixtureViscosity(gas, 0.25)).toBeCloseTo(air + vapour, 12);
+  });
+});
+
 describe('gas speeds', () => {
   it('rise with the share of the lighter gas', () => {
     fc.assert(
