@@ -104,7 +104,9 @@ export const LenderPaper = memo(function LenderPaper({ papers, sources, paper }:
         <h2 className={styles.title}>{papers.shop}</h2>
         <p className={styles.subtitle}>{papers.scenario}</p>
         <p className={styles.date}>
-          {papers.place} · {papers.date} · all money in {sources.shown.currency}
+          {[papers.place, papers.date, `all money in ${sources.shown.currency}`]
+            .filter((part) => part !== '')
+            .join(' · ')}
         </p>
       </header>
       <Facts facts={papers.facts} />
