@@ -1,4 +1,5 @@
 import type { SideBar, SideFrame, SidesPicture } from '../../lib/views/pump-sides-picture.ts';
+import { PictureFrame } from './picture-frame.tsx';
 import styles from './pump-sides-chart.module.css';
 
 interface Props {
@@ -46,17 +47,10 @@ function Frame({ frame }: { readonly frame: SideFrame }) {
 /** A pump each against one for all, pair by pair; the better of each pair has a tick. */
 export function PumpSidesChart({ picture, title, description }: Props) {
   return (
-    <svg
-      className={styles.picture}
-      width={picture.width}
-      height={picture.height}
-      viewBox={`0 0 ${picture.width} ${picture.height}`}
-      role="img"
-      aria-label={`${title}. ${description}`}
-    >
+    <PictureFrame size={picture} words={`${title}. ${description}`}>
       {picture.frames.map((frame) => (
         <Frame key={frame.title} frame={frame} />
       ))}
-    </svg>
+    </PictureFrame>
   );
 }

@@ -1,5 +1,6 @@
 import { PHASE_KIND_LABELS } from '../../lib/views/phase-kinds.ts';
 import type { PictureLane, PicturePanel, PictureStrip, WeekPicture } from '../../lib/views/week-picture.ts';
+import { PictureFrame } from './picture-frame.tsx';
 import styles from './week-chart.module.css';
 import { WeekHatches } from './week-hatches.tsx';
 
@@ -108,14 +109,7 @@ function Panel({ panel, picture }: { readonly panel: PicturePanel; readonly pict
 /** The typical week on one time axis: what each chamber does, and under it pumps, vapour, pressure and people. */
 export function WeekChart({ picture, title, description }: Props) {
   return (
-    <svg
-      className={styles.picture}
-      width={picture.width}
-      height={picture.height}
-      viewBox={`0 0 ${picture.width} ${picture.height}`}
-      role="img"
-      aria-label={`${title}. ${description}`}
-    >
+    <PictureFrame size={picture} words={`${title}. ${description}`}>
       <WeekHatches />
       <Days picture={picture} />
       <text className={styles.label} x={0} y={13}>
@@ -128,7 +122,7 @@ export function WeekChart({ picture, title, description }: Props) {
       {picture.panels.map((panel) => (
         <Panel key={panel.key} panel={panel} picture={picture} />
       ))}
-    </svg>
+    </PictureFrame>
   );
 }
 

@@ -55,8 +55,7 @@ export function plantMemory(
   function runAnew(shop: string, spec: Parameters<Simulate>[0]): Outcome {
     runs += 1;
     const outcome = run(spec);
-    const short = outcome.ok ? withoutPicturesIn(outcome.value) : outcome;
-    const shown = pictures ? outcome : short;
+    const shown = pictures || !outcome.ok ? outcome : withoutPicturesIn(outcome.value);
     onRun({ shop, outcome: shown });
     return shown;
   }

@@ -2,6 +2,7 @@ import { baseValues } from '../inputs/base-values.ts';
 import type { Resource } from '../insight/insight-types.ts';
 import { findById } from '../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
+import { shiftTime } from '../plan/shift-time.ts';
 
 /** What would give more of a resource, and what that costs by the plan's own lists. */
 export interface Mend {
@@ -78,15 +79,6 @@ function betterChamber(plan: Plan, scenario: Scenario, key: 'trapRatedLoad' | 'h
   const better = cheapest(plan.chambers, (type) => share(type) >= MORE * share(own), price);
   if (!better) return once(`Chambers with more ${noun}; none in your list`, null);
   return once(`${better.name} instead of ${own.name}`, price(better));
-}
-
-/** Seconds that people are on shift in a week. */
-function shiftTime(plan: Plan, scenario: Scenario): number {
-  const { shifts } = findById(plan.crew.patterns, scenario.pattern, 'shift pattern');
-  return shifts.reduce((sum, shift) => {
-    const { start, end, people } = baseValues('shift', shift);
-    return sum + shift.weekdays.length * people * (end - start);
-  }, 0);
 }
 
 function crewMend(plan: Plan, scenario: Scenario): Mend {

@@ -1,4 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
+import { crash } from './crash.ts';
 import { cellAt, openSheet, statusLine } from './sheet.ts';
 import { expect, test } from './strict-page.ts';
 
@@ -115,10 +116,7 @@ test('a tab that dies while a catalogue cell is open keeps what was typed', asyn
   await field(page, 'pumps.@small.price').click();
   await page.keyboard.type('2*450');
   await page.waitForTimeout(1000);
-  const session = await context.newCDPSession(page);
-  const crashed = page.waitForEvent('crash');
-  session.send('Page.crash').catch(() => undefined);
-  await crashed;
+  await crash(page);
 
   const again = await context.newPage();
   await again.goto('/#pumps');

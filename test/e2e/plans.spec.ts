@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { crash } from './crash.ts';
 import { cellAt, enter, openSheet, statusLine } from './sheet.ts';
 import { expect, test } from './strict-page.ts';
 
@@ -139,10 +140,7 @@ test('a tab that dies in the middle of an edit loses no more than a moment', asy
   await cellAt(page, 3, 'chambers:mid').click();
   await page.keyboard.type('4+2');
   await page.waitForTimeout(1000);
-  const session = await context.newCDPSession(page);
-  const crashed = page.waitForEvent('crash');
-  session.send('Page.crash').catch(() => undefined);
-  await crashed;
+  await crash(page);
 
   const again = await context.newPage();
   await again.goto('/');

@@ -1,16 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { paybackMonthNumber, paybackView } from '../../lib/views/payback-view.ts';
-import { sampleView } from './sample-result.ts';
+import { NO_LINES, sampleView } from './sample-result.ts';
 
-const LINES = {
-  operations: [],
-  workingCapital: [],
-  equipment: [],
-  tax: [],
-  taxWithoutLoans: [],
-  loansDrawn: [],
-  loanPayments: [],
-};
 const crossed = (months: number) => ({ kind: 'crossed', months, recrosses: false }) as const;
 const US = { system: 'us', currency: 'USD' } as const;
 const TODAY = sampleView('Today', 0, { versusToday: null });
@@ -76,7 +67,7 @@ describe('paybackView', () => {
   });
 
   describe('with a purchase in month 2', () => {
-    const steps = { lines: { ...LINES, equipment: [0, 0, -100, 0, 0, 0, -60] } };
+    const steps = { lines: { ...NO_LINES, equipment: [0, 0, -100, 0, 0, 0, -60] } };
     const late = { cumulative: [0, 5, -90, -30, 30, 40, -10], payback: crossed(3.5), ...steps };
     const view = paybackView([sampleView('Late', 1, { versusToday: late })], 's1', US);
 
@@ -97,7 +88,7 @@ describe('paybackView', () => {
     });
 
     it('keeps the even flow that payback reckons with where a purchase falls into its month', () => {
-      const same = { ...late, lines: { ...LINES, equipment: [0, 0, -100, 0, -10, 0, 0] } };
+      const same = { ...late, lines: { ...NO_LINES, equipment: [0, 0, -100, 0, -10, 0, 0] } };
       const { rows } = paybackView([sampleView('Same', 1, { versusToday: same })], 's1', US);
       expect(rows.filter(({ month }) => month === 4)).toHaveLength(1);
     });

@@ -164,6 +164,17 @@ export interface SampleChange {
   readonly warnings?: ScenarioResult['warnings'];
 }
 
+/** No month moves anything. */
+export const NO_LINES = {
+  operations: [],
+  workingCapital: [],
+  equipment: [],
+  tax: [],
+  taxWithoutLoans: [],
+  loansDrawn: [],
+  loanPayments: [],
+};
+
 const RETURN: ScenarioReturn = {
   incremental: [],
   cumulative: [-100, -40, 20, 80],
@@ -192,15 +203,7 @@ const RETURN: ScenarioReturn = {
     netPresentValue: 75,
     rateOfReturn: { kind: 'one', yearly: 0.9 },
   },
-  lines: {
-    operations: [],
-    workingCapital: [],
-    equipment: [],
-    tax: [],
-    taxWithoutLoans: [],
-    loansDrawn: [],
-    loanPayments: [],
-  },
+  lines: NO_LINES,
   left: { equipment: 0, workingCapital: 0, loans: 0, tax: 0, taxWithoutLoans: 0 },
   leftAtHorizon: 0,
 };

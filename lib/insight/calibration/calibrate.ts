@@ -156,11 +156,9 @@ export function calibrate(plan: Plan, onProgress: (progress: CalibrationProgress
   if (all.length === 0) return withoutBatches(leaks);
   const measured = [...leaks.values, ...fittedWaters(plan)];
   let passes = 0;
-  let dryings = 0;
-  const tell = () => onProgress({ passes, dryings });
-  const bench = benchOf(plan, all, measured, () => {
-    dryings += 1;
-    if (dryings % TOLD_EVERY === 0) tell();
+  const tell = () => onProgress({ passes, dryings: bench.forecast.dryings });
+  const bench: Bench = benchOf(plan, all, measured, () => {
+    if (bench.forecast.dryings % TOLD_EVERY === 0) tell();
   });
   const { parameters, forecast, asPlanned } = bench;
   const onPass = () => {

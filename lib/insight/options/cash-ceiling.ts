@@ -6,6 +6,7 @@ import { equipmentPurchases } from '../../model/equipment-purchases.ts';
 import { scenarioStages } from '../../model/scenario-stages.ts';
 import { findById } from '../../plan/find-by-id.ts';
 import type { Plan, Scenario } from '../../plan/plan-types.ts';
+import { shiftTime } from '../../plan/shift-time.ts';
 import type { Span } from './margin-ceiling.ts';
 import type { OptionContext } from './option-context.ts';
 import type { OptionPlan } from './option-plan.ts';
@@ -51,14 +52,6 @@ function guaranteedPerWeek(plan: Plan, onShift: number): number {
   return guaranteed ? (Math.max(0, onShift - ownerAtChambers) / 3600) * wage * (1 + onCost) : 0;
 }
 
-/** People-time of a scenario's shifts [s/week]. */
-function patternTime(plan: Plan, { pattern }: Scenario): number {
-  return findById(plan.crew.patterns, pattern, 'shift pattern').shifts.reduce((sum, shift) => {
-    const { start, end, people } = baseValues('shift', shift);
-    return sum + shift.weekdays.length * people * (end - start);
-  }, 0);
-}
-
 /** Least that must be paid each month whatever is made [money/month]: rent, standing charge, maintenance, guaranteed hours. */
 export function leastStanding(plan: Plan, scenario: Scenario): number {
   const { rentAndFixed, electricityFixed } = baseValues('site', plan.site);
@@ -66,10 +59,7 @@ export function leastStanding(plan: Plan, scenario: Scenario): number {
     return sum + count * baseValues('chamber', findById(plan.chambers, chamber, 'chamber type')).maintenance;
   }, 0);
   return (
-    rentAndFixed +
-    electricityFixed +
-    maintenance +
-    guaranteedPerWeek(plan, patternTime(plan, scenario)) * WEEKS_PER_MONTH
+    rentAndFixed + electricityFixed + maintenance + guaranteedPerWeek(plan, shiftTime(plan, scenario)) * WEEKS_PER_MONTH
   );
 }
 
