@@ -99,11 +99,11 @@ function FailureFigure({ view, about, shown, isStale }: FailureProps) {
   );
 }
 
-interface SidesProps extends FailureProps {
+interface SidesProps extends Omit<FailureProps, 'shown'> {
   readonly picks: ReactNode;
 }
 
-function SidesFigure({ view, about, isStale, picks }: Omit<SidesProps, 'shown'>) {
+function SidesFigure({ view, about, isStale, picks }: SidesProps) {
   const [box, width] = useElementWidth<HTMLDivElement>();
   const picture = useMemo(() => (width === 0 ? null : pumpSidesPicture(view.panels, width)), [view, width]);
   const legend = [

@@ -8,6 +8,7 @@ import type {
 } from 'ag-grid-community';
 import { boundsOf, rangeHolds } from '../../lib/views/cell-range.ts';
 import type { SheetColumn } from '../../lib/views/sheet-columns.ts';
+import { shownCell } from '../../lib/views/shown-rows.ts';
 import { ChoiceEditor } from './choice-editor.tsx';
 import { EntryEditor } from './entry-editor.tsx';
 import { FlagCell } from './flag-cell.tsx';
@@ -67,14 +68,8 @@ function rulesFor(pick: PickCell): CellClassRules<SheetLine> {
   };
 }
 
-function flagText({ row }: PickedCell): string {
-  return row.flag ? `${row.flag.title}: ${row.flag.figure}` : '';
-}
-
-function shownText(cell: PickedCell): string {
-  const { row, column } = cell;
-  if (column.kind === 'flag') return flagText(cell);
-  return (row.entries[column.id] ?? row.outputs[column.id])?.text ?? '';
+function shownText({ row, column }: PickedCell): string {
+  return shownCell(row, column.id).text;
 }
 
 /** What editing starts from. */

@@ -2,6 +2,7 @@ import { arrangedColumns, isVisible } from '../../lib/views/arrange-columns.ts';
 import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import { GROUP_LABELS, type SheetColumn } from '../../lib/views/sheet-columns.ts';
 import type { SheetLook } from '../../lib/views/sheet-look.ts';
+import { shownCell } from '../../lib/views/shown-rows.ts';
 import styles from './first-sheet.module.css';
 import { FlagCell } from './flag-cell.tsx';
 import { NameCell } from './name-cell.tsx';
@@ -20,7 +21,7 @@ interface CellProps {
 function Cell({ row, column }: CellProps) {
   if (column.id === 'name') return <NameCell row={row} />;
   if (column.kind === 'flag') return <FlagCell row={row} />;
-  return (row.entries[column.id] ?? row.outputs[column.id])?.text ?? '';
+  return shownCell(row, column.id).text;
 }
 
 /** How many columns from this one on belong to its group; 0 when it is not the first of them. The name has none. */

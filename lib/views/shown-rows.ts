@@ -6,14 +6,15 @@ import type { ColumnSort, SheetLook } from './sheet-look.ts';
 const NOTHING: FilteredCell = { text: '', plainText: '' };
 const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
-function cellOf(row: ScenarioRow, columnId: string): FilteredCell {
+/** What a cell shows of a row, whatever its column; a flag in words. */
+export function shownCell(row: ScenarioRow, columnId: string): FilteredCell {
   if (columnId !== FLAG_COLUMN_ID) return row.entries[columnId] ?? row.outputs[columnId] ?? NOTHING;
   const words = row.flag ? `${row.flag.title}: ${row.flag.figure}` : '';
   return { text: words, plainText: words };
 }
 
 function passes(row: ScenarioRow, filters: SheetLook['filters']): boolean {
-  return Object.entries(filters).every(([columnId, filter]) => passesFilter(cellOf(row, columnId), filter));
+  return Object.entries(filters).every(([columnId, filter]) => passesFilter(shownCell(row, columnId), filter));
 }
 
 function compareTexts(a: string, b: string): number {
@@ -23,7 +24,7 @@ function compareTexts(a: string, b: string): number {
 
 /** Empty cells come last whichever way the others go. */
 function compareRows(a: ScenarioRow, b: ScenarioRow, { columnId, way }: ColumnSort): number {
-  const [left, right] = [cellOf(a, columnId).plainText, cellOf(b, columnId).plainText];
+  const [left, right] = [shownCell(a, columnId).plainText, shownCell(b, columnId).plainText];
   if (left === '' || right === '') return Number(left === '') - Number(right === '');
   return way === 'rising' ? compareTexts(left, right) : compareTexts(right, left);
 }

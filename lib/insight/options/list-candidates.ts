@@ -12,17 +12,11 @@ import type { OptionContext } from './option-context.ts';
 import { brokenLimits, optionNeeds } from './option-needs.ts';
 import { type OptionPlan, optionPlan } from './option-plan.ts';
 import type { Candidate, OptionChoice, OptionLimits, OptionSpace } from './option-types.ts';
+import { remembered } from './remembered.ts';
 
 /** Options that differ in a spare pump alone have the same weeks. */
 function familyOf({ sparePump: _, ...physical }: OptionChoice): string {
   return JSON.stringify(physical);
-}
-
-/** What is known under a key, or else worked out and kept. */
-function remembered<Value>(known: Map<string, Value>, key: string, work: () => Value): Value {
-  const value = known.get(key) ?? work();
-  known.set(key, value);
-  return value;
 }
 
 /** The bound on an option's yearly cash and the guess at it. */

@@ -1,6 +1,7 @@
 import type { Simulate } from '../../model/scenario-week.ts';
 import type { ChamberUnitSpec, PumpSpec, ShopSpec } from '../../plant/types.ts';
 import type { OptionChoice } from './option-types.ts';
+import { remembered } from './remembered.ts';
 
 /** Dried product of each kind in a week [kg/week], by product. */
 export type Output = ReadonlyMap<string, number>;
@@ -90,12 +91,10 @@ export function loneOutput(
   const total = new Map<string, number>();
   for (const { chamber, pump, hose, sharing, count } of loneCases(choice)) {
     const key = [chamber, pump, hose, sharing, crewKey].join(' ');
-    const run = () => {
+    const week = remembered(known, key, () => {
       const found = unitOf(spec(), chamber);
       return loneWeek(loneShop(spec(), found.unit, shareOf(found.pump, sharing)), simulate);
-    };
-    const week = known.get(key) ?? run();
-    known.set(key, week);
+    });
     for (const [id, dry] of week) total.set(id, (total.get(id) ?? 0) + count * dry);
   }
   return total;

@@ -7,6 +7,7 @@ import { chamberFreezingTime } from '../../plant/freezing-stage.ts';
 import { dryOutput } from '../../plant/load-law.ts';
 import type { ChamberSpec, ProductSpec, ShopSpec, TaskName } from '../../plant/types.ts';
 import { quickestDrying } from './quickest-drying.ts';
+import { remembered } from './remembered.ts';
 
 const SECONDS_PER_HOUR = 3600;
 
@@ -35,9 +36,7 @@ export function handsPrice(plan: Plan): number {
 
 function dryingTime(product: ProductSpec, chamber: ChamberSpec, known: DryingTimes): number {
   const key = `${product.id} ${chamber.typeId}`;
-  const time = known.get(key) ?? quickestDrying(product, chamber);
-  known.set(key, time);
-  return time;
+  return remembered(known, key, () => quickestDrying(product, chamber));
 }
 
 function batchMargin(plan: Plan, productId: string, wet: number, saleable: number): number {

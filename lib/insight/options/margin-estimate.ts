@@ -6,6 +6,7 @@ import type { Output } from './lone-output.ts';
 import type { Making } from './making.ts';
 import { handsPrice } from './making.ts';
 import { demandIn, type Span } from './margin-ceiling.ts';
+import { remembered } from './remembered.ts';
 
 /** Price less materials and hired hands [money/kg fit for sale], in the chamber where it is best. */
 function marginPerKilogram(plan: Plan, ways: readonly Making[], productId: string): number {
@@ -18,10 +19,7 @@ function marginPerKilogram(plan: Plan, ways: readonly Making[], productId: strin
 export type Demands = Map<string, number | null>;
 
 function knownDemand(plan: Plan, id: string, span: Span, known: Demands): number | null {
-  const key = `${id} ${span.from} ${span.until}`;
-  const demand = known.has(key) ? (known.get(key) ?? null) : demandIn(plan, id, span);
-  known.set(key, demand);
-  return demand;
+  return remembered(known, `${id} ${span.from} ${span.until}`, () => demandIn(plan, id, span));
 }
 
 /** About what sales less running cost come to over some months [money]: what is made, as far as the market takes it. @param known kept between calls */
