@@ -34,12 +34,17 @@ export function formatSensible(value: number): string {
 
 const RAISED = ['⁰', '¹', '²', '³', '⁴', '⁵', '⁶', '⁷', '⁸', '⁹'] as const;
 
+/** A number in powers of ten as it is written by hand: "2e-8" as "2 × 10⁻⁸". @param exponential as `toExponential` gives it */
+export function powerText(exponential: string): string {
+  const [factor = '', power = ''] = exponential.split('e');
+  const raised = [...power].map((sign) => (sign === '-' ? '⁻' : (RAISED[Number(sign)] ?? ''))).join('');
+  return `${factor.replace('-', '−')} × 10${raised}`;
+}
+
 /** A number with three digits, a tiny one by its power of ten: 1.23, 0.0123, 1.23 × 10⁻⁵. */
 export function formatTiny(value: number): string {
   if (value === 0 || Math.abs(value) >= 1e-3) return formatSensible(value);
-  const [mantissa = '', power = ''] = value.toExponential(2).split('e');
-  const raised = [...power].map((sign) => (sign === '-' ? '⁻' : (RAISED[Number(sign)] ?? ''))).join('');
-  return `${formatFixed(Number(mantissa), 2)} × 10${raised}`;
+  return powerText(value.toExponential(2));
 }
 
 /** A share 0–1 as whole percent, with one decimal below ten: "61 %", "4.2 %". */

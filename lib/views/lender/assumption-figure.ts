@@ -4,7 +4,7 @@ import type { Plan } from '../../plan/plan-types.ts';
 import { isRawObject, valueAt } from '../../plan/raw-value.ts';
 import { fromBase, shownUnit, toBase } from '../../units/convert.ts';
 import type { Dimension } from '../../units/dimension.ts';
-import { formatFixed, sensibleDigits } from '../format-number.ts';
+import { formatFixed, powerText, sensibleDigits } from '../format-number.ts';
 import { currencySign, type ShownAs, unitSign, withUnit } from '../format-quantity.ts';
 
 /** A value as the table of assumptions writes it, and how far it may lie off; the empty text for no range. */
@@ -13,19 +13,10 @@ export interface AssumptionFigure {
   readonly range: string;
 }
 
-const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
-
-/** 2e-8 as "2 × 10⁻⁸". */
-function powerText(value: number): string {
-  const [factor = '', power = ''] = value.toExponential().split('e');
-  const raised = [...power].map((sign) => (sign === '-' ? '⁻' : (SUPERSCRIPTS[Number(sign)] ?? ''))).join('');
-  return `${factor.replace('-', '−')} × 10${raised}`;
-}
-
 /** Money to the cent, all else in four digits at most: a converted figure is no finer than it was measured. */
 function figureText(value: number, isMoney: boolean): string {
   const size = Math.abs(value);
-  if (size > 0 && size < 1e-3) return powerText(Number(value.toPrecision(4)));
+  if (size > 0 && size < 1e-3) return powerText(Number(value.toPrecision(4)).toExponential());
   if (Number.isInteger(value)) return formatFixed(value, 0);
   if (isMoney && size >= 0.1) return formatFixed(value, 2);
   return formatFixed(value, sensibleDigits(value) + 1)

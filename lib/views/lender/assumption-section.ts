@@ -98,19 +98,22 @@ function rowOf({ plan, shown }: LenderSources, { path, note }: Given, cited: rea
   return { cells: [forLender(label), value, range, origin, said], kind: origin === 'guess' ? 'guess' : 'plain' };
 }
 
+function citedIn(given: readonly Given[]): readonly string[] {
+  return [...new Set(given.map(({ note }) => note.source).filter((source) => source !== ''))];
+}
+
 /** Sources that the listed values cite, in the order in which they are first cited. */
 export function citedBy(sources: LenderSources): readonly string[] {
   const { plan, shown } = sources;
-  const given = partsOf(sources).flatMap((part) => givenIn(part, plan, shown));
-  return [...new Set(given.map(({ note }) => note.source).filter((source) => source !== ''))];
+  return citedIn(partsOf(sources).flatMap((part) => givenIn(part, plan, shown)));
 }
 
 /** Every value that the figures rest on, with where it comes from. */
 export function assumptionSection(sources: LenderSources): DocumentSection {
   const { plan, shown } = sources;
-  const cited = citedBy(sources);
   const parts = partsOf(sources).map((part) => ({ heading: part.heading, given: givenIn(part, plan, shown) }));
   const all = parts.flatMap(({ given }) => given);
+  const cited = citedIn(all);
   const count = (origin: string) => all.filter(({ note }) => note.origin === origin).length;
   const lead = `${countOf(all.length, 'value')} stand behind these figures: ${count('measured')} measured, ${count('quoted')} quoted, ${count('handbook')} from handbooks and ${count('guess')} guesses. Guesses are shaded and should be replaced first. Numbers in brackets are of the sources at the end.`;
   const rows = parts

@@ -2,6 +2,7 @@ import { roundTicks } from '../chart-scale.ts';
 import { formatFixed } from '../format-number.ts';
 import { centsText, moneyText, monthText, plain, ratioText, tableBlock, total, words } from './document-text.ts';
 import type { DocumentRow, DocumentSection, LenderSources } from './document-types.ts';
+import { loansDue } from './loans-due.ts';
 import { sumOfYear, type YearSpan } from './plan-years.ts';
 
 /** Bars of debt cover by year, for whoever draws them. */
@@ -52,10 +53,7 @@ function ownerWords({ result, shown }: LenderSources): string {
 function yearRow({ result }: LenderSources, year: number): DocumentRow {
   const { coverByYear, coverByYearOwnerPaid, statements, loans } = result.finance;
   const span: YearSpan = [12 * year, 12 * year + 12];
-  const due = loans
-    .flatMap((loan) => loan.schedule)
-    .filter(({ month }) => month >= span[0] && month < span[1])
-    .reduce((sum, { payment }) => sum + payment, 0);
+  const due = loansDue(loans, span, ({ payment }) => payment);
   const earned = sumOfYear(statements.income.ebitda, span);
   const afterTax = earned + sumOfYear(statements.income.tax, span);
   return plain(

@@ -2,6 +2,7 @@ import type { Cents } from '../../finance/cents.ts';
 import { formatPercent } from '../format-number.ts';
 import { plain, ratioText, tableBlock, wholeText, words } from './document-text.ts';
 import type { DocumentRow, DocumentSection, LenderSources } from './document-types.ts';
+import { loansDue } from './loans-due.ts';
 import { abreast, sumOfYear, type YearSpan, yearName, yearsOf } from './plan-years.ts';
 
 function share(part: Cents, whole: Cents): string {
@@ -10,10 +11,7 @@ function share(part: Cents, whole: Cents): string {
 
 /** Principal due in the twelve months after a moment. */
 function dueSoon({ result }: LenderSources, from: number): Cents {
-  return result.finance.loans
-    .flatMap((loan) => loan.schedule)
-    .filter(({ month }) => month >= from && month < from + 12)
-    .reduce((sum, { principal }) => sum + Math.max(0, principal), 0);
+  return loansDue(result.finance.loans, [from, from + 12], ({ principal }) => Math.max(0, principal));
 }
 
 function liquidity(sources: LenderSources, at: number): string {
