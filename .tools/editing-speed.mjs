@@ -9,6 +9,8 @@ import { serve } from './serve.mjs';
 
 const ROWS = Number(process.argv[2] ?? 50);
 const EDITS = 10;
+/** From one key to the next, and from the last to Enter [ms]: a quick hand. */
+const KEY = 120;
 const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage', '--disable-quic'];
 
 /** A mix that no other row has: a little of the last product's share goes to the first. */
@@ -111,15 +113,18 @@ function watchForAnswer({ answer, cell, text }) {
 
 /** An edit that needs another week, and one that changes money alone; each with the column whose figure answers it. */
 const KINDS = {
-  machines: { column: 'chambers:mid', text: '5', answer: 'batches' },
-  money: { column: 'extraCapital', text: '1,250', answer: 'capital' },
+  machines: { column: 'chambers:mid', typed: '5', text: '5', answer: 'batches' },
+  money: { column: 'extraCapital', typed: '1250', text: '1,250', answer: 'capital' },
 };
 
-async function editOnce(page, row, { column, text, answer }) {
+async function editOnce(page, row, { column, typed, text, answer }) {
   const cell = cellIn(row, column);
   await page.locator(cell).click();
-  await page.keyboard.type(text);
   await page.evaluate(watchForAnswer, { answer: cellIn(row, answer), cell, text });
+  for (const key of typed) {
+    await page.keyboard.press(key);
+    await page.waitForTimeout(KEY);
+  }
   await page.keyboard.press('Enter');
   return page.evaluate(() => globalThis.answered);
 }

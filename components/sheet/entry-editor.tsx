@@ -24,15 +24,15 @@ export function EntryEditor({ initialValue, eventKey, onValueChange, scenarioId,
     onValueChange(text);
     context.onTyping({ scenarioId, columnId, text });
   };
-  const keep = ({ key }: KeyboardEvent) => {
+  const leave = ({ key }: KeyboardEvent) => {
     const text = ref.current?.value;
-    const isLeft = key === 'Enter' || key === 'Tab';
-    if (isLeft && text !== undefined && text === initialValue) context.onKept({ scenarioId, columnId, text });
+    if ((key === 'Enter' || key === 'Tab') && text !== undefined) context.onLeaving({ scenarioId, columnId, text });
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the editor opens
   useEffect(() => {
     // Before the grid hears of the key and takes the editor away.
-    ref.current?.addEventListener('keydown', keep);
+    ref.current?.addEventListener('keydown', leave);
+    context.onOpened();
     context.isTypedOver.current = eventKey !== null && eventKey.length === 1;
     if (start !== initialValue) report(start);
     ref.current?.focus();

@@ -15,6 +15,7 @@ import { registerGrid } from './grid-modules.ts';
 import { GRID_THEME } from './grid-theme.ts';
 import styles from './sheet.module.css';
 import type { SheetLine } from './sheet-line.ts';
+import { useGridLines } from './use-grid-lines.ts';
 import { useGridUpkeep } from './use-grid-upkeep.ts';
 import { useRowDrag } from './use-row-drag.ts';
 import { type SheetHearers, useSheet } from './use-sheet.ts';
@@ -64,13 +65,14 @@ export const ScenarioSheet = memo(function ScenarioSheet({ hearers, ...content }
   );
   const shown: readonly SheetLine[] = lines ?? rows;
   const isTall = shown.length > LINES_SHOWN;
+  const { given, onStanding } = useGridLines(grid, shown);
   return (
     <div ref={box} className={isTall ? styles.tallSheet : styles.sheet} {...handlers}>
       {width === 0 ? null : (
         <AgGridReact<SheetLine>
           key={String(look.isSideways)}
           theme={GRID_THEME}
-          rowData={shown as SheetLine[]}
+          rowData={given}
           columnDefs={defs}
           defaultColDef={common}
           context={context}
@@ -89,6 +91,7 @@ export const ScenarioSheet = memo(function ScenarioSheet({ hearers, ...content }
           domLayout={isTall ? 'normal' : 'autoHeight'}
           onGridReady={(event: GridReadyEvent<SheetLine>) => {
             grid.current = event.api;
+            onStanding();
           }}
           onGridPreDestroyed={() => {
             grid.current = null;

@@ -13,8 +13,10 @@ export interface SheetContext {
   readonly isTypedOver: RefObject<boolean>;
   /** Told what is being typed into a cell; null when typing ends. */
   readonly onTyping: (cell: TypedCell | null) => void;
-  /** Told of a cell that is left by Enter or Tab with the text it was opened with; the grid does not tell of those. */
-  readonly onKept: (cell: TypedCell) => void;
+  /** Told of a cell that is opened for typing. */
+  readonly onOpened: () => void;
+  /** Told of a cell that Enter or Tab is about to leave, before the grid hears of the key. */
+  readonly onLeaving: (cell: TypedCell) => void;
   /** Asked for the menu of a column. */
   readonly onColumnMenu: (columnId: string, head: HTMLElement) => void;
 }

@@ -6,6 +6,7 @@ import { cellAt, type ShownSheet } from '../../lib/views/shown-sheet.ts';
 import type { NamedCell } from './named-cell.ts';
 import { paintFill } from './paint-range.ts';
 import type { SheetLine } from './sheet-line.ts';
+import type { LeftCell } from './use-left-cell.ts';
 import type { SheetActions } from './use-sheet-actions.ts';
 import type { GridRef, SheetRange } from './use-sheet-range.ts';
 
@@ -15,6 +16,7 @@ interface Tools {
   readonly shown: () => ShownSheet;
   readonly range: SheetRange;
   readonly actions: SheetActions;
+  readonly leftCell: LeftCell;
   readonly onFocus: (cell: NamedCell | null) => void;
 }
 
@@ -116,7 +118,7 @@ function onContextMenu({ range, actions }: Tools, event: MouseEvent): void {
  * has when it tells, and a range that was drawn for it is left as it is.
  */
 function gesturesOf(tools: Tools, mouse: Mouse): CellGestures {
-  const { grid, range, actions, shown, onFocus } = tools;
+  const { grid, range, shown, leftCell, onFocus } = tools;
   return {
     ofGrid: {
       onCellFocused: () => {
@@ -129,12 +131,10 @@ function gesturesOf(tools: Tools, mouse: Mouse): CellGestures {
         if (!isDrawn) range.select(singleCell(place));
         mouse.expected = null;
       },
-      onCellEditRequest: ({ rowIndex, column, newValue, oldValue }) => {
+      onCellEditRequest: ({ rowIndex, column, newValue }) => {
         const place = range.placeOf(rowIndex ?? -1, column.getColId());
         const cell = place && cellAt(shown(), place);
-        const text = String(newValue ?? '');
-        if (!cell || (text === oldValue && !cell.row.entries[cell.columnId]?.fault)) return;
-        actions.enter(cell.row.id, cell.columnId, text);
+        if (cell) leftCell.told({ scenarioId: cell.row.id, columnId: cell.columnId, text: String(newValue ?? '') });
       },
       onDisplayedColumnsChanged: range.forgetColumns,
     },
@@ -147,10 +147,10 @@ function gesturesOf(tools: Tools, mouse: Mouse): CellGestures {
 }
 
 /** What focus, mouse and editing mean on the sheet; the handlers stay the same from one drawing to the next. */
-export function useCellGestures({ grid, root, shown, range, actions, onFocus }: Tools): CellGestures {
+export function useCellGestures({ grid, root, shown, range, actions, leftCell, onFocus }: Tools): CellGestures {
   const mouse = useRef<Mouse>({ expected: null, isSelecting: false, drawnTo: null });
   return useMemo(
-    () => gesturesOf({ grid, root, shown, range, actions, onFocus }, mouse.current),
-    [grid, root, shown, range, actions, onFocus],
+    () => gesturesOf({ grid, root, shown, range, actions, leftCell, onFocus }, mouse.current),
+    [grid, root, shown, range, actions, leftCell, onFocus],
   );
 }

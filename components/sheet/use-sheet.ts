@@ -10,6 +10,7 @@ import type { SheetContext, TypedCell } from './sheet-context.ts';
 import type { SheetMenuTarget } from './sheet-menu-target.ts';
 import { type CellGestures, useCellGestures } from './use-cell-gestures.ts';
 import { useLatest } from './use-latest.ts';
+import { useLeftCell } from './use-left-cell.ts';
 import { type SheetActions, useSheetActions } from './use-sheet-actions.ts';
 import { type ClipboardHandlers, useSheetClipboard } from './use-sheet-clipboard.ts';
 import { type GridRef, type SheetRange, useSheetRange } from './use-sheet-range.ts';
@@ -63,18 +64,16 @@ export function useSheet(
     [root, shown, entries, columns, range, onExplain, onNote, onMenu],
   );
   const actions = useSheetActions(tools);
-  const { ofGrid, ofMouse } = useCellGestures({ grid, root, shown, range, actions, onFocus });
+  const leftCell = useLeftCell({ root, grid, shown, enter: actions.enter });
+  const { ofGrid, ofMouse } = useCellGestures({ grid, root, shown, range, actions, leftCell, onFocus });
   const clipboard = useSheetClipboard(grid, actions);
   const context = useMemo<SheetContext>(() => {
     const onColumnMenu = (columnId: string, head: HTMLElement) => {
       const { left, bottom } = head.getBoundingClientRect();
       onMenu({ columnId, cell: null, x: left, y: bottom });
     };
-    const onKept = ({ scenarioId, columnId, text }: TypedCell) => {
-      const isWaiting = rows.current.find((row) => row.id === scenarioId)?.entries[columnId]?.fault;
-      if (isWaiting) actions.enter(scenarioId, columnId, text);
-    };
-    return { range: range.ref, placeOf: range.placeOf, currentId, isTypedOver, onTyping, onKept, onColumnMenu };
-  }, [range, rows, actions, currentId, onTyping, onMenu]);
+    const told = { onTyping, onOpened: leftCell.opened, onLeaving: leftCell.leaving, onColumnMenu };
+    return { range: range.ref, placeOf: range.placeOf, currentId, isTypedOver, ...told };
+  }, [range, leftCell, currentId, onTyping, onMenu]);
   return { range, actions, context, ofGrid, handlers: { ...clipboard, ...ofMouse, onKeyDown: openHeadMenu } };
 }

@@ -1,6 +1,5 @@
 'use client';
 
-import { useDeferredValue, useMemo } from 'react';
 import { EvidencePanel } from '../evidence/evidence-panel.tsx';
 import { ExplainPanel } from '../explain/explain-panel.tsx';
 import { useExplained } from '../explain/use-explained.ts';
@@ -19,19 +18,13 @@ export default function ScenariosPanel() {
   const content = useScenarioContent();
   const { rows } = content;
   const { plan } = content.state;
-  // The charts follow a moment later, so that moving about the sheet and typing never wait for them.
-  const shown = useMemo(
-    () => ({ plan, rows, desk, currentId, selectedIds }),
-    [plan, rows, desk, currentId, selectedIds],
-  );
-  const evidence = useDeferredValue(shown);
   return (
     <div className={styles.parts}>
       <SheetPart content={content} onExplain={explained.open} canExplain={explained.canOpen} />
       {explained.cell ? (
         <ExplainPanel cell={explained.cell} plan={plan} desk={desk} rows={rows} onClose={explained.close} />
       ) : null}
-      <EvidencePanel {...evidence} />
+      <EvidencePanel {...{ plan, rows, desk, currentId, selectedIds }} />
       <CautionsBlock rows={rows} />
     </div>
   );

@@ -1,6 +1,8 @@
 import { lazy, Suspense, useCallback, useMemo, useState } from 'react';
+import { applyEntries } from '../../lib/views/apply-entries.ts';
 import { cellNote } from '../../lib/views/cell-note.ts';
 import { previewEntry } from '../../lib/views/preview-entry.ts';
+import { presentState } from '../../lib/views/sheet-history.ts';
 import { CellNoteLine } from '../sheet/cell-note-line.tsx';
 import { FirstSheet } from '../sheet/first-sheet.tsx';
 import { LookingLine } from '../sheet/looking-line.tsx';
@@ -10,6 +12,7 @@ import type { TypedCell } from '../sheet/sheet-context.ts';
 import { SheetMenu } from '../sheet/sheet-menu.tsx';
 import type { SheetMenuTarget } from '../sheet/sheet-menu-target.ts';
 import { SheetToolbar } from '../sheet/sheet-toolbar.tsx';
+import { useLatest } from '../sheet/use-latest.ts';
 import { getPlanner } from '../state/planner.ts';
 import { usePlanner } from '../state/use-planner.ts';
 import { useIdle } from '../ui/use-idle.ts';
@@ -35,10 +38,21 @@ export function SheetPart({ content, onExplain, canExplain }: Props) {
   const [typed, setTyped] = useState<TypedCell | null>(null);
   const [noted, setNoted] = useState<NamedCell | null>(null);
   const [menu, setMenu] = useState<SheetMenuTarget | null>(null);
-  const onTyping = useCallback((cell: TypedCell | null) => {
-    setTyped(cell);
-    getPlanner().typing(cell);
-  }, []);
+  const columnsNow = useLatest(entries);
+  const onTyping = useCallback(
+    (cell: TypedCell | null) => {
+      setTyped(cell);
+      const planner = getPlanner();
+      planner.typing(cell);
+      const { plan } = applyEntries(
+        presentState(planner.getState().sheet),
+        cell ? [cell] : [],
+        columnsNow.current,
+      ).state;
+      planner.foresee(cell && { plan, scenarioId: cell.scenarioId });
+    },
+    [columnsNow],
+  );
   const hearers = useMemo(
     () => ({ onFocus: setFocused, onTyping, onExplain, onNote: setNoted, onMenu: setMenu }),
     [onTyping, onExplain],

@@ -1,5 +1,5 @@
 import { engineBoard } from '../../lib/io/engine-board.ts';
-import { EngineDesk } from '../../lib/io/engine-desk.ts';
+import { EngineDesk, type Foreseen } from '../../lib/io/engine-desk.ts';
 import { gathered } from '../../lib/io/gathered.ts';
 import { addressWith, onLinkFragment, takeLinkFragment } from '../../lib/io/page-address.ts';
 import { fileNameFor, offerTextFile, readPlanFile } from '../../lib/io/plan-file.ts';
@@ -164,6 +164,11 @@ export class Planner {
     this.shelf.keep(true);
   };
 
+  /** Works out a scenario as it would be if what is being typed were taken up; null when typing ends. */
+  foresee(next: Foreseen | null): void {
+    this.#desk.foresee(next);
+  }
+
   say(text: string, tone: 'plain' | 'bad' = 'plain'): void {
     this.#set({ notice: { text, tone } });
   }
@@ -191,6 +196,7 @@ export class Planner {
   lookAt(currentId: string, selectedIds: readonly string[] = [currentId]): void {
     const isSame = currentId === this.#state.currentId && selectedIds.join() === this.#state.selectedIds.join();
     if (isSame) return;
+    this.#desk.attend();
     this.#set({ currentId, selectedIds });
     this.#follow();
   }
@@ -257,6 +263,7 @@ export class Planner {
   /** Takes up a new history: the figures follow, and the browser keeps the plan. */
   #adopt(gesture: Gesture, wantedId = this.#state.currentId): void {
     const changed = presentState(gesture.sheet).plan !== presentState(this.#state.sheet).plan;
+    this.#desk.attend();
     this.#show(gesture, wantedId);
     if (changed) this.shelf.keep();
   }

@@ -2,15 +2,22 @@ import type { Bottleneck, KneeCurve } from '../insight/insight-types.ts';
 import type { ScenarioOutcome, ScenarioResult } from '../model/scenario-result.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { scenarioChain } from '../plan/scenario-chain.ts';
-import { FigureKeys, type ScenarioKeys } from '../views/figure-keys.ts';
+import type { WeekByWeek } from '../risk/week-by-week.ts';
+import { FigureKeys } from '../views/figure-keys.ts';
 import { type ComputedScenario, NOTHING_COMPUTED } from '../views/scenario-rows.ts';
-import type { Board, Job, JobReport } from './job-board.ts';
+import { type Board, type Job, type JobReport, UNFINISHED } from './job-board.ts';
 
 /** What the desk asks of an engine; across threads every answer is a promise. */
 export interface DeskEngine {
   readonly evaluateScenario: (plan: Plan, scenarioId: string) => Promise<ScenarioOutcome>;
-  readonly findBottleneck: (plan: Plan, scenarioId: string) => Promise<Bottleneck | null>;
-  readonly kneeCurve: (plan: Plan, scenarioId: string, mostChambers: number) => Promise<KneeCurve>;
+  readonly findBottleneck: (plan: Plan, scenarioId: string) => Promise<WeekByWeek<Bottleneck | null>>;
+  readonly kneeCurve: (plan: Plan, scenarioId: string, mostChambers: number) => Promise<WeekByWeek<KneeCurve>>;
+}
+
+/** A plan that may soon be the plan, such as one with what is being typed taken up, and the scenario that it would change. */
+export interface Foreseen {
+  readonly plan: Plan;
+  readonly scenarioId: string;
 }
 
 export interface KneeAnswer {
@@ -46,19 +53,25 @@ const MOST_ANSWERS = 400;
 const FEWEST_KNEE_CHAMBERS = 8;
 const MOST_KNEE_CHAMBERS = 16;
 
+/** How long hands must have rested before slow work is taken up [ms]. */
+const REST = 400;
+
 type Kind = 'result' | 'bottleneck' | 'knee';
 
 interface Watched {
   readonly scenario: Scenario;
-  readonly keys: ScenarioKeys;
+  /** Under which the answers to what is asked of it are kept. */
+  readonly keys: Readonly<Record<Kind, string>>;
 }
 
 function chambersOf(scenario: Scenario): number {
   return scenario.chambers.reduce((sum, entry) => sum + entry.count, 0);
 }
 
-function jobKey(kind: Kind, { keys }: Watched): string {
-  return `${kind} ${kind === 'result' ? keys.figures : keys.nameless}`;
+function watch(plan: Plan, scenario: Scenario, book: FigureKeys): Watched {
+  const { figures, nameless } = book.of(plan, scenario);
+  const keys = { result: `result ${figures}`, bottleneck: `bottleneck ${nameless}`, knee: `knee ${nameless}` };
+  return { scenario, keys };
 }
 
 /** More rows than these have not been edited by hand, but by a change that concerns all. */
@@ -66,9 +79,10 @@ const MOST_EDITED = 12;
 
 /** Ids of the scenarios that an edit has changed; none when it has changed most of them, null when it has changed no figures. @param before keys by id */
 function editedIn(before: ReadonlyMap<string, string>, watched: readonly Watched[]): ReadonlySet<string> | null {
-  const changed = watched.filter(({ scenario, keys }) => before.get(scenario.id) !== keys.figures);
+  const changed = watched.filter(({ scenario, keys }) => before.get(scenario.id) !== keys.result);
   if (changed.length === 0) return null;
-  return new Set(changed.length > MOST_EDITED ? [] : changed.map(({ scenario }) => scenario.id));
+  const isByHand = before.size > 0 && changed.length <= MOST_EDITED;
+  return new Set(isByHand ? changed.map(({ scenario }) => scenario.id) : []);
 }
 
 function isSameComputed(a: ComputedScenario, b: ComputedScenario): boolean {
@@ -95,16 +109,21 @@ function planFor(plan: Plan, scenario: Scenario): Plan {
   return { ...plan, scenarios: plan.scenarios.filter((one) => needed.has(one)), batchLog: [] };
 }
 
-function jobOf(kind: Kind, whole: Plan, watched: Watched): Job<DeskEngine> {
-  const { scenario } = watched;
-  const plan = planFor(whole, scenario);
-  const most = Math.min(MOST_KNEE_CHAMBERS, Math.max(FEWEST_KNEE_CHAMBERS, chambersOf(scenario) + 2));
+/** What a search has come to by now. */
+async function piece(search: Promise<WeekByWeek<unknown>>): Promise<unknown> {
+  const found = await search;
+  return found.isWhole ? found.value : UNFINISHED;
+}
+
+function jobOf(kind: Kind, whole: Plan, { scenario, keys }: Watched): Job<DeskEngine> {
   const start = (engine: DeskEngine): Promise<unknown> => {
+    const plan = planFor(whole, scenario);
     if (kind === 'result') return engine.evaluateScenario(plan, scenario.id);
-    if (kind === 'bottleneck') return engine.findBottleneck(plan, scenario.id);
-    return engine.kneeCurve(plan, scenario.id, most);
+    if (kind === 'bottleneck') return piece(engine.findBottleneck(plan, scenario.id));
+    const most = Math.min(MOST_KNEE_CHAMBERS, Math.max(FEWEST_KNEE_CHAMBERS, chambersOf(scenario) + 2));
+    return piece(engine.kneeCurve(plan, scenario.id, most));
   };
-  return { key: jobKey(kind, watched), slow: kind !== 'result', start };
+  return { key: keys[kind], slow: kind !== 'result', start };
 }
 
 /** Answers by key, the oldest forgotten when there are too many. */
@@ -125,11 +144,11 @@ class AnswerBook {
   }
 
   has(kind: Kind, one: Watched): boolean {
-    return this.#answers.has(jobKey(kind, one));
+    return this.#answers.has(one.keys[kind]);
   }
 
   get<Value>(kind: Kind, one: Watched): Value | undefined {
-    return this.#answers.get(jobKey(kind, one)) as Value | undefined;
+    return this.#answers.get(one.keys[kind]) as Value | undefined;
   }
 
   isComputed(one: Watched): boolean {
@@ -151,6 +170,9 @@ export class EngineDesk {
   #snapshot = EMPTY_SNAPSHOT;
   #isStopped = false;
   #edited: ReadonlySet<string> = new Set();
+  #foreseen: { readonly plan: Plan; readonly one: Watched } | null = null;
+  /** Hands are at work until this runs out. */
+  #rest: ReturnType<typeof setTimeout> | null = null;
   readonly #keys = new FigureKeys();
   #names = '';
 
@@ -166,14 +188,31 @@ export class EngineDesk {
     if (plan === this.#plan && currentId === this.#currentId) return;
     if (plan !== this.#plan) {
       this.#takeNames(plan);
-      const before = new Map(this.#watched.map((one) => [one.scenario.id, one.keys.figures]));
-      this.#watched = plan.scenarios.map((scenario) => ({ scenario, keys: this.#keys.of(plan, scenario) }));
+      const before = new Map(this.#watched.map((one) => [one.scenario.id, one.keys.result]));
+      this.#watched = plan.scenarios.map((scenario) => watch(plan, scenario, this.#keys));
       this.#edited = editedIn(before, this.#watched) ?? this.#edited;
       this.#isStopped = false;
     }
     this.#plan = plan;
     this.#currentId = currentId;
     this.#refresh();
+  }
+
+  /** Works out what may soon be wanted, so that its figures are there when it is; null when nothing is expected any more. */
+  foresee(next: Foreseen | null): void {
+    const scenario = next?.plan.scenarios.find(({ id }) => id === next.scenarioId);
+    this.#foreseen = next && scenario ? { plan: next.plan, one: watch(next.plan, scenario, this.#keys) } : null;
+    if (next) this.attend();
+    this.#putUp();
+  }
+
+  /** Told that hands are at work: slow work rests until they do, so that what they do is answered at once. */
+  attend(): void {
+    if (this.#rest) clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => {
+      this.#rest = null;
+      this.#putUp();
+    }, REST);
   }
 
   /** Stops all work. What was worked out last stays; the next edit or `goOn` takes the work up again. */
@@ -211,12 +250,11 @@ export class EngineDesk {
   }
 
   #rememberFailure(key: string, reason: unknown): void {
-    const failed = this.#watched.find((one) => jobKey('result', one) === key);
+    const failed = this.#watched.find((one) => one.keys.result === key);
     this.#remember(key, failed ? brokenOutcome(failed, reason) : null);
   }
 
   #refresh(): void {
-    const plan = this.#plan;
     const all = this.#wanted();
     const open = all.filter(([kind, one]) => !this.#answers.has(kind, one));
     this.#snapshot = {
@@ -226,9 +264,28 @@ export class EngineDesk {
       isStopped: this.#isStopped && open.length > 0,
     };
     for (const listener of this.#listeners) listener();
+    this.#putUp(open);
+  }
+
+  /** Puts up what is to be worked on now. */
+  #putUp(open = this.#wanted().filter(([kind, one]) => !this.#answers.has(kind, one))): void {
+    const plan = this.#plan;
+    if (!plan) return;
+    const jobs = this.#isStopped ? [] : open.filter((wish) => this.#isDue(wish));
+    this.#board.want([...this.#foreseenJob(), ...jobs.map(([kind, one]) => jobOf(kind, plan, one))]);
+  }
+
+  #foreseenJob(): Job<DeskEngine>[] {
+    if (!this.#foreseen || this.#answers.has('result', this.#foreseen.one)) return [];
+    return [jobOf('result', this.#foreseen.plan, this.#foreseen.one)];
+  }
+
+  /** While somebody types only what the edits concern is worked on, and nothing slow while hands are at work at all. */
+  #isDue([kind, one]: readonly [Kind, Watched]): boolean {
+    const { id } = one.scenario;
+    if (kind === 'result') return !this.#rest || !this.#foreseen || this.#edited.has(id) || id === this.#currentId;
     // A bottleneck or a knee is only looked for once the scenario itself can be worked out.
-    const ready = open.filter(([kind, one]) => kind === 'result' || this.#answers.isComputed(one));
-    if (plan) this.#board.want(this.#isStopped ? [] : ready.map(([kind, one]) => jobOf(kind, plan, one)));
+    return !this.#rest && this.#answers.isComputed(one);
   }
 
   /**

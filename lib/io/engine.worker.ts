@@ -7,6 +7,7 @@ import type { ScenarioOutcome } from '../model/scenario-result.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
 import { plantMemory } from '../risk/plant-memory.ts';
+import { weekByWeek } from '../risk/week-by-week.ts';
 import { shareWeeks } from './share-weeks.ts';
 
 const KEPT_VARIANTS = 400;
@@ -31,8 +32,10 @@ function evaluate(plan: Plan, scenarioId: string): ScenarioOutcome {
 /** What the page may ask of the engine; it runs in a thread of its own so that typing never waits. */
 const api = {
   evaluateScenario: evaluate,
-  findBottleneck: (plan: Plan, scenarioId: string) => findBottleneck(plan, scenarioId, variants.simulate),
-  kneeCurve: (plan: Plan, scenarioId: string, most: number) => kneeCurve(plan, scenarioId, most, variants.simulate),
+  findBottleneck: (plan: Plan, scenarioId: string) =>
+    weekByWeek(variants, (simulate) => findBottleneck(plan, scenarioId, simulate)),
+  kneeCurve: (plan: Plan, scenarioId: string, most: number) =>
+    weekByWeek(variants, (simulate) => kneeCurve(plan, scenarioId, most, simulate)),
 };
 
 export type EngineApi = typeof api;

@@ -1,8 +1,12 @@
+/** What a job resolves to when only a piece of it is done: it is to be begun again, and its engine remembers what it has. */
+export const UNFINISHED: unique symbol = Symbol('unfinished');
+
 /** A piece of work for one of several engines. Jobs with the same key are the same job. */
 export interface Job<Engine> {
   readonly key: string;
-  /** A slow job gives its engine up to a quick one that finds none free, and is begun again later. */
+  /** A slow job comes after every quick one. It should be done in pieces, between which its engine can serve others. */
   readonly slow: boolean;
+  /** Resolves to what came of the job, or to `UNFINISHED`. */
   readonly start: (engine: Engine) => Promise<unknown>;
 }
 
@@ -32,13 +36,13 @@ interface Seat<Engine> {
   since: number;
 }
 
-/** How a board treats quick jobs. */
+/** How a board treats its jobs. */
 export interface BoardManners {
-  /** Seats that only quick jobs get, so that one of them never has to wait for a slow one nor to stop it. */
+  /** Seats that only quick jobs get, so that one of them never has to wait for a slow one. */
   readonly quickOnly: number;
   /**
-   * How long a quick job that is no longer wanted may take to end by itself [ms]: a new engine would take as long to start,
-   * and what the old one has in memory would be lost.
+   * How long a job that is no longer wanted may take to end by itself [ms]: a new engine would take as long to start, and what
+   * the old one has in memory would be lost.
    */
   readonly grace: number;
 }
@@ -57,8 +61,8 @@ export class JobBoard<Engine> implements Board<Engine> {
   readonly #report: JobReport;
   readonly #seats: readonly Seat<Engine>[];
   readonly #grace: number;
-  #waiting: readonly Job<Engine>[] = [];
-  #wanted: ReadonlySet<string> = new Set();
+  /** What is wanted and not done yet, quick jobs first, then by urgency. */
+  #open: readonly Job<Engine>[] = [];
 
   /** @param spawn starts an engine; told whether its seat is for quick jobs only */
   constructor(
@@ -79,54 +83,41 @@ export class JobBoard<Engine> implements Board<Engine> {
   }
 
   want(jobs: readonly Job<Engine>[]): void {
-    const wanted = new Set(jobs.map((job) => job.key));
-    this.#wanted = wanted;
+    this.#open = [...jobs.filter((job) => !job.slow), ...jobs.filter((job) => job.slow)];
     for (const seat of this.#seats)
-      if (seat.running && !wanted.has(seat.running.key)) this.#dismiss(seat, seat.running);
-    const running = new Set(this.#seats.map((seat) => seat.running?.key));
-    this.#waiting = jobs.filter((job) => !running.has(job.key));
+      if (seat.running && !this.#isWanted(seat.running)) this.#dismiss(seat, seat.running);
     this.#fill();
   }
 
   /** Stops everything. */
   close(): void {
-    this.#waiting = [];
-    this.#wanted = new Set();
+    this.#open = [];
     for (const seat of this.#seats) vacate(seat);
   }
 
-  /** Stops a job that is no longer wanted, a quick one only when it has had its time. */
+  #isWanted({ key }: Job<Engine>): boolean {
+    return this.#open.some((job) => job.key === key);
+  }
+
+  /** Stops a job that is no longer wanted when it has had its time. */
   #dismiss(seat: Seat<Engine>, job: Job<Engine>): void {
     const left = seat.since + this.#grace - performance.now();
-    if (job.slow || left <= 0) vacate(seat);
+    if (left <= 0) vacate(seat);
     else setTimeout(() => this.#dismissLate(seat, job), left);
   }
 
   #dismissLate(seat: Seat<Engine>, job: Job<Engine>): void {
-    if (seat.running !== job || this.#wanted.has(job.key)) return;
+    if (seat.running !== job || this.#isWanted(job)) return;
     vacate(seat);
     this.#fill();
   }
 
   #fill(): void {
-    for (const job of [...this.#waiting].sort((a, b) => Number(a.slow) - Number(b.slow))) {
-      const seat = this.#seatFor(job);
-      if (!seat) continue;
-      this.#waiting = this.#waiting.filter((other) => other !== job);
-      this.#begin(seat, job);
+    const running = new Set(this.#seats.map((seat) => seat.running?.key));
+    for (const job of this.#open.filter(({ key }) => !running.has(key))) {
+      const seat = this.#seats.find((one) => one.running === null && !(job.slow && one.forQuickOnly));
+      if (seat) this.#begin(seat, job);
     }
-  }
-
-  /** A free seat, or for a quick job one that a slow job has to leave; undefined when there is none. */
-  #seatFor(job: Job<Engine>): Seat<Engine> | undefined {
-    const free = this.#seats.find((seat) => seat.running === null && !(job.slow && seat.forQuickOnly));
-    if (free || job.slow || this.#seats.some((seat) => seat.forQuickOnly)) return free;
-    const taken = this.#seats.findLast((seat) => seat.running?.slow);
-    if (taken?.running) {
-      this.#waiting = [...this.#waiting, taken.running];
-      vacate(taken);
-    }
-    return taken;
   }
 
   #begin(seat: Seat<Engine>, job: Job<Engine>): void {
@@ -134,16 +125,24 @@ export class JobBoard<Engine> implements Board<Engine> {
     seat.running = job;
     seat.since = performance.now();
     job.start(seat.handle.engine).then(
-      (value) => this.#settle(seat, job, () => this.#report.onDone(job.key, value)),
-      (reason) => this.#settle(seat, job, () => this.#report.onFailed(job.key, reason)),
+      (value) => {
+        if (this.#leave(seat, job, value === UNFINISHED)) this.#report.onDone(job.key, value);
+        this.#fill();
+      },
+      (reason) => {
+        if (this.#leave(seat, job, false)) this.#report.onFailed(job.key, reason);
+        this.#fill();
+      },
     );
   }
 
-  #settle(seat: Seat<Engine>, job: Job<Engine>, report: () => void): void {
+  /** Frees the seat of a job that has ended; false when there is nothing to tell of it. */
+  #leave(seat: Seat<Engine>, job: Job<Engine>, isUnfinished: boolean): boolean {
     // A job that was stopped, or whose seat has been given away, has nothing more to say.
-    if (seat.running !== job) return;
+    if (seat.running !== job) return false;
     seat.running = null;
-    report();
-    this.#fill();
+    if (isUnfinished) return false;
+    this.#open = this.#open.filter(({ key }) => key !== job.key);
+    return true;
   }
 }

@@ -1,10 +1,12 @@
 import type { Simulate } from '../model/scenario-week.ts';
 import type { PlantReport, TypicalWeek } from '../plant/report-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
+import type { ShopSpec } from '../plant/types.ts';
 
 /** A simulation that does not run the same shop twice. */
 export interface PlantMemory {
   readonly simulate: Simulate;
+  readonly knows: (shop: ShopSpec) => boolean;
   /** How many shops have really been run. */
   readonly runs: () => number;
   /** Takes over what another memory has run. */
@@ -65,5 +67,5 @@ export function plantMemory(
     learn({ shop, outcome });
     return outcome;
   }
-  return { simulate, runs: () => runs, learn };
+  return { simulate, knows: (shop) => known.has(JSON.stringify(shop)), runs: () => runs, learn };
 }

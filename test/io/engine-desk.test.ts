@@ -1,6 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { computedIn, type DeskEngine, EngineDesk } from '../../lib/io/engine-desk.ts';
-import type { Job, JobReport } from '../../lib/io/job-board.ts';
+import { type Job, type JobReport, UNFINISHED } from '../../lib/io/job-board.ts';
 import { DEMO_PLAN } from '../../lib/plan/demo-plan.ts';
 import type { Plan } from '../../lib/plan/plan-types.ts';
 import { SAMPLE_BOTTLENECK, sampleResult } from '../views/sample-result.ts';
@@ -198,5 +198,64 @@ describe('engine desk', () => {
     leave();
     answer(COMPUTED);
     expect(told).toBe(2);
+  });
+
+  it('works out what is being typed before anything else, so that its figures are there when it is entered', () => {
+    const { desk, answer, answerAll, kinds, keys } = deskOf();
+    desk.follow(PLAN, 'today');
+    answerAll();
+    const next = renamed(PLAN, 'three-shared', { purchaseMonth: 7 });
+    desk.foresee({ plan: next, scenarioId: 'three-shared' });
+    expect(kinds()).toEqual(['result']);
+    expect(keys()[0]).toContain('"purchaseMonth":7');
+    expect(desk.snapshot().progress).toEqual({ done: 7, all: 7 });
+    answer(COMPUTED);
+    desk.foresee(null);
+    desk.follow(next, 'today');
+    expect(kinds()).toEqual([]);
+    expect(computedIn(desk.snapshot(), 'three-shared').outcome).toBe(COMPUTED);
+  });
+
+  it('asks for nothing when what is being typed changes no figure, and no longer for what was typed before', () => {
+    const { desk, answerAll, kinds } = deskOf();
+    desk.follow(PLAN, 'today');
+    answerAll();
+    desk.foresee({ plan: renamed(PLAN, 'three-shared', { purchaseMonth: 7 }), scenarioId: 'three-shared' });
+    desk.foresee({ plan: renamed(PLAN, 'three-shared', { name: 'Trio' }), scenarioId: 'three-shared' });
+    expect(kinds()).toEqual([]);
+  });
+
+  it('lets other rows and slow work rest while somebody types, and takes them up soon after', () => {
+    vi.useFakeTimers();
+    const { desk, answer, kinds, keys } = deskOf();
+    desk.follow(PLAN, 'today');
+    answer(COMPUTED);
+    desk.foresee({ plan: renamed(PLAN, 'four-shared', { purchaseMonth: 7 }), scenarioId: 'four-shared' });
+    expect(keys()).toHaveLength(1);
+    expect(keys()[0]).toContain('"purchaseMonth":7');
+    vi.advanceTimersByTime(1000);
+    expect(kinds()).toEqual(['result', 'result', 'result', 'bottleneck', 'knee']);
+    desk.attend();
+    desk.follow(PLAN, 'three-shared');
+    expect(kinds()).not.toContain('bottleneck');
+    vi.advanceTimersByTime(1000);
+    expect(kinds()).toContain('bottleneck');
+    vi.useRealTimers();
+  });
+
+  it('asks for a search piece by piece', async () => {
+    const asked: Job<DeskEngine>[] = [];
+    let tell: JobReport | undefined;
+    const desk = new EngineDesk((report) => {
+      tell = report;
+      return { want: (jobs) => asked.splice(0, asked.length, ...jobs) };
+    });
+    desk.follow(PLAN, 'three-shared');
+    tell?.onDone(asked[0]?.key ?? '', COMPUTED);
+    const search = asked.find(({ key }) => key.startsWith('bottleneck'));
+    const found: unknown[] = [{ isWhole: false }, { isWhole: true, value: SAMPLE_BOTTLENECK }];
+    const engine = { findBottleneck: async () => found.shift() } as unknown as DeskEngine;
+    expect(await search?.start(engine)).toBe(UNFINISHED);
+    expect(await search?.start(engine)).toBe(SAMPLE_BOTTLENECK);
   });
 });

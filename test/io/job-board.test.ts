@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
-import { type BoardManners, type Job, JobBoard } from '../../lib/io/job-board.ts';
+import { type BoardManners, type Job, JobBoard, UNFINISHED } from '../../lib/io/job-board.ts';
 
 interface Started {
   readonly key: string;
@@ -34,12 +34,14 @@ function boardOf(engines: number, manners?: BoardManners) {
     start: () => new Promise((finish, fail) => started.push({ key, finish, fail })),
   });
   const running = () => started.map((entry) => entry.key);
-  const finish = async (key: string) => {
-    started.find((entry) => entry.key === key)?.finish(`${key}!`);
+  const end = async (key: string, value: unknown) => {
+    started.findLast((entry) => entry.key === key)?.finish(value);
     await Promise.resolve();
     await Promise.resolve();
   };
-  return { board, job, running, finish, started, done, failed, stops: () => stopped };
+  const finish = (key: string) => end(key, `${key}!`);
+  const finishPiece = (key: string) => end(key, UNFINISHED);
+  return { board, job, running, finish, finishPiece, started, done, failed, stops: () => stopped };
 }
 
 describe('job board', () => {
@@ -78,18 +80,31 @@ describe('job board', () => {
     expect(running()).toEqual(['a', 'b']);
   });
 
-  it('lets a quick job take the engine of a slow one, which is begun again later', async () => {
-    const { board, job, running, finish, done, stops } = boardOf(2);
-    board.want([job('slow 1', true), job('slow 2', true)]);
-    expect(running()).toEqual(['slow 1', 'slow 2']);
-    board.want([job('quick'), job('slow 1', true), job('slow 2', true)]);
-    expect(running()).toEqual(['slow 1', 'slow 2', 'quick']);
-    expect(stops()).toBe(1);
-    await finish('slow 2');
-    expect(done).toEqual([]);
+  it('lets a quick job in between two pieces of a slow one, which is then gone on with', async () => {
+    const { board, job, running, finish, finishPiece, done, stops } = boardOf(1);
+    board.want([job('slow', true)]);
+    board.want([job('slow', true), job('quick')]);
+    expect(running()).toEqual(['slow']);
+    await finishPiece('slow');
+    expect(running()).toEqual(['slow', 'quick']);
     await finish('quick');
-    expect(running()).toEqual(['slow 1', 'slow 2', 'quick', 'slow 2']);
-    expect(done).toEqual([['quick', 'quick!']]);
+    expect(running()).toEqual(['slow', 'quick', 'slow']);
+    await finish('slow');
+    expect(done).toEqual([
+      ['quick', 'quick!'],
+      ['slow', 'slow!'],
+    ]);
+    expect(stops()).toBe(0);
+  });
+
+  it('does not go on with a slow job that nobody wants any more', async () => {
+    const { board, job, running, finishPiece, done, stops } = boardOf(1, { quickOnly: 0, grace: 10_000 });
+    board.want([job('slow', true)]);
+    board.want([]);
+    await finishPiece('slow');
+    expect(running()).toEqual(['slow']);
+    expect(done).toEqual([]);
+    expect(stops()).toBe(0);
   });
 
   it('never stops a quick job for another', () => {
