@@ -2,7 +2,7 @@ import type { Bottleneck, KneeCurve } from '../insight/insight-types.ts';
 import type { ScenarioOutcome, ScenarioResult } from '../model/scenario-result.ts';
 import type { Plan, Scenario } from '../plan/plan-types.ts';
 import { scenarioChain } from '../plan/scenario-chain.ts';
-import type { WeekByWeek } from '../risk/week-by-week.ts';
+import type { Turn } from '../risk/by-turns.ts';
 import { FigureKeys } from '../views/figure-keys.ts';
 import { type ComputedScenario, NOTHING_COMPUTED } from '../views/scenario-rows.ts';
 import { type Board, type Job, type JobReport, UNFINISHED } from './job-board.ts';
@@ -10,8 +10,8 @@ import { type Board, type Job, type JobReport, UNFINISHED } from './job-board.ts
 /** What the desk asks of an engine; across threads every answer is a promise. */
 export interface DeskEngine {
   readonly evaluateScenario: (plan: Plan, scenarioId: string) => Promise<ScenarioOutcome>;
-  readonly findBottleneck: (plan: Plan, scenarioId: string) => Promise<WeekByWeek<Bottleneck | null>>;
-  readonly kneeCurve: (plan: Plan, scenarioId: string, mostChambers: number) => Promise<WeekByWeek<KneeCurve>>;
+  readonly findBottleneck: (plan: Plan, scenarioId: string) => Promise<Turn<Bottleneck | null>>;
+  readonly kneeCurve: (plan: Plan, scenarioId: string, mostChambers: number) => Promise<Turn<KneeCurve>>;
 }
 
 /** A plan that may soon be the plan, such as one with what is being typed taken up, and the scenario that it would change. */
@@ -110,7 +110,7 @@ function planFor(plan: Plan, scenario: Scenario): Plan {
 }
 
 /** What a search has come to by now. */
-async function piece(search: Promise<WeekByWeek<unknown>>): Promise<unknown> {
+async function piece(search: Promise<Turn<unknown>>): Promise<unknown> {
   const found = await search;
   return found.isWhole ? found.value : UNFINISHED;
 }

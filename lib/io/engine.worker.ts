@@ -6,8 +6,8 @@ import { evaluateScenario, todayWeek } from '../model/evaluate-scenario.ts';
 import type { ScenarioOutcome } from '../model/scenario-result.ts';
 import type { Plan } from '../plan/plan-types.ts';
 import { simulateShop } from '../plant/simulate-shop.ts';
+import { byTurns } from '../risk/by-turns.ts';
 import { plantMemory } from '../risk/plant-memory.ts';
-import { weekByWeek } from '../risk/week-by-week.ts';
 import { shareWeeks } from './share-weeks.ts';
 
 const KEPT_VARIANTS = 400;
@@ -23,7 +23,7 @@ const memory = plantMemory(simulateShop, isWaiting ? KEPT_BY_WAITING : KEPT_WEEK
 hear(memory.learn);
 
 /** Weeks of enlarged shops and of other numbers of chambers: an edit of prices or wages alone runs none of them again. */
-const variants = plantMemory(simulateShop, KEPT_VARIANTS);
+const takeTurn = byTurns(plantMemory(simulateShop, KEPT_VARIANTS));
 
 function evaluate(plan: Plan, scenarioId: string): ScenarioOutcome {
   return evaluateScenario(plan, scenarioId, todayWeek(plan, memory.simulate), memory.simulate);
@@ -33,9 +33,9 @@ function evaluate(plan: Plan, scenarioId: string): ScenarioOutcome {
 const api = {
   evaluateScenario: evaluate,
   findBottleneck: (plan: Plan, scenarioId: string) =>
-    weekByWeek(variants, (simulate) => findBottleneck(plan, scenarioId, simulate)),
+    takeTurn((simulate) => findBottleneck(plan, scenarioId, simulate)),
   kneeCurve: (plan: Plan, scenarioId: string, most: number) =>
-    weekByWeek(variants, (simulate) => kneeCurve(plan, scenarioId, most, simulate)),
+    takeTurn((simulate) => kneeCurve(plan, scenarioId, most, simulate)),
 };
 
 export type EngineApi = typeof api;

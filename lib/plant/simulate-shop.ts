@@ -54,8 +54,8 @@ function stalledLoad(shop: Shop): PlantProblem | null {
   return null;
 }
 
-function runToEnd(shop: Shop): PlantProblem | null {
-  while (shop.now < shop.end) {
+function stepUntil(shop: Shop, time: number): PlantProblem | null {
+  while (shop.now < time) {
     const owner = advanceToNextEvent(shop);
     const wild = shop.groups.find(isExhausted);
     if (wild) return { kind: 'cannotFollow', pump: wild.group.spec.pump.name };
@@ -67,7 +67,7 @@ function runToEnd(shop: Shop): PlantProblem | null {
     }
     if (nextTime(shop.queue) > shop.now) dispatch(shop);
   }
-  return stalledLoad(shop);
+  return null;
 }
 
 /** Time between the first loads of two chambers [s]: evenly over a lone chamber's cycle when staggered. */
@@ -75,6 +75,32 @@ function firstLoadSpacing(spec: ShopSpec): number {
   if (spec.startPattern !== 'staggered') return 0;
   const count = spec.groups.reduce((sum, group) => sum + group.chambers.length, 0);
   return loneCycleTime(spec) / count;
+}
+
+function opened(spec: ShopSpec, control: StepControl): Result<Shop, PlantProblem> {
+  const prepared = prepareLoads(spec);
+  return prepared.ok ? succeed(openShop(spec, prepared.value, firstLoadSpacing(spec), control)) : prepared;
+}
+
+/** Runs to a time [s] or to the end, whichever comes first; null when the end is still to come. */
+function runUntil(shop: Shop, time: number): Result<PlantReport, PlantProblem> | null {
+  const problem = stepUntil(shop, Math.min(time, shop.end));
+  if (problem) return fail(problem);
+  return shop.now < shop.end ? null : finished(shop);
+}
+
+function finished(shop: Shop): Result<PlantReport, PlantProblem> {
+  const stalled = stalledLoad(shop);
+  return stalled ? fail(stalled) : succeed(plantReport(shop));
+}
+
+/** A shop that is run a part at a time: runs on by a time [s]. Gives the outcome once the end is reached, null before. */
+export type ShopRun = (seconds: number) => Result<PlantReport, PlantProblem> | null;
+
+/** Opens a shop to be run a part at a time. The outcome is that of `simulateShop`, however it is cut up. */
+export function openRun(spec: ShopSpec, control: StepControl = STANDARD_CONTROL): ShopRun {
+  const shop = opened(spec, control);
+  return (seconds) => (shop.ok ? runUntil(shop.value, shop.value.now + seconds) : shop);
 }
 
 /**
@@ -85,9 +111,8 @@ export function simulateShop(
   spec: ShopSpec,
   control: StepControl = STANDARD_CONTROL,
 ): Result<PlantReport, PlantProblem> {
-  const prepared = prepareLoads(spec);
-  if (!prepared.ok) return prepared;
-  const shop = openShop(spec, prepared.value, firstLoadSpacing(spec), control);
-  const problem = runToEnd(shop);
-  return problem ? fail(problem) : succeed(plantReport(shop));
+  const shop = opened(spec, control);
+  if (!shop.ok) return shop;
+  const problem = stepUntil(shop.value, shop.value.end);
+  return problem ? fail(problem) : finished(shop.value);
 }

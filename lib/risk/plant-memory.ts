@@ -6,9 +6,11 @@ import type { ShopSpec } from '../plant/types.ts';
 /** A simulation that does not run the same shop twice. */
 export interface PlantMemory {
   readonly simulate: Simulate;
-  readonly knows: (shop: ShopSpec) => boolean;
+  readonly knows: (spec: ShopSpec) => boolean;
   /** How many shops have really been run. */
   readonly runs: () => number;
+  /** Takes a week that was run elsewhere as if this memory had run it. */
+  readonly keep: (spec: ShopSpec, outcome: Outcome) => void;
   /** Takes over what another memory has run. */
   readonly learn: (run: PlantRun) => void;
 }
@@ -54,18 +56,26 @@ export function plantMemory(
     const oldest = known.keys().next().value;
     if (known.size > kept && oldest !== undefined) known.delete(oldest);
   }
-  function runAnew(shop: string, spec: Parameters<Simulate>[0]): Outcome {
+  function keep(shop: string, outcome: Outcome): Outcome {
     runs += 1;
-    const outcome = run(spec);
     const shown = pictures || !outcome.ok ? outcome : withoutPicturesIn(outcome.value);
     onRun({ shop, outcome: shown });
     return shown;
   }
   function simulate(...[spec]: Parameters<Simulate>): Outcome {
     const shop = JSON.stringify(spec);
-    const outcome = known.get(shop) ?? runAnew(shop, spec);
+    const outcome = known.get(shop) ?? keep(shop, run(spec));
     learn({ shop, outcome });
     return outcome;
   }
-  return { simulate, knows: (shop) => known.has(JSON.stringify(shop)), runs: () => runs, learn };
+  return {
+    simulate,
+    knows: (spec) => known.has(JSON.stringify(spec)),
+    keep: (spec, outcome) => {
+      const shop = JSON.stringify(spec);
+      learn({ shop, outcome: keep(shop, outcome) });
+    },
+    runs: () => runs,
+    learn,
+  };
 }
