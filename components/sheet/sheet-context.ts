@@ -17,6 +17,10 @@ export interface SheetContext {
   readonly onOpened: () => void;
   /** Told of a cell that Enter or Tab is about to leave, before the grid hears of the key. */
   readonly onLeaving: (cell: TypedCell) => void;
+  /** Told of what was chosen, when its cell has been closed. */
+  readonly onChosen: (cell: TypedCell) => void;
+  /** Told of what may soon be entered, such as the choices of a list that is open; of nothing when that has passed. */
+  readonly onExpected: (cells: readonly TypedCell[]) => void;
   /** Asked for the menu of a column. */
   readonly onColumnMenu: (columnId: string, head: HTMLElement) => void;
 }

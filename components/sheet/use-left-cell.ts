@@ -9,6 +9,8 @@ export interface LeftCell {
   readonly opened: () => void;
   /** To be called with what stands in the open cell when a key is about to leave it. */
   readonly leaving: (cell: TypedCell) => void;
+  /** To be called with what was chosen, when its cell has been closed. */
+  readonly chosen: (cell: TypedCell) => void;
   /** To be called when the grid tells of an edit: takes it up, unless that was done when the key was pressed. */
   readonly told: (cell: TypedCell) => void;
 }
@@ -37,6 +39,10 @@ function leftCell({ grid, shown, enter }: Omit<Tools, 'root'>): LeftCell & { rea
   const take = (cell: TypedCell) => {
     if (isWorthTaking(shown(), cell)) enter(cell.scenarioId, cell.columnId, cell.text);
   };
+  const takeNow = (cell: TypedCell) => {
+    taken = cell;
+    take(cell);
+  };
   return {
     opened: () => {
       onItsWay = null;
@@ -49,10 +55,9 @@ function leftCell({ grid, shown, enter }: Omit<Tools, 'root'>): LeftCell & { rea
       const cell = onItsWay;
       onItsWay = null;
       // A key may leave the cell open, such as one with another key held down.
-      if (!cell || (grid.current?.getEditingCells().length ?? 0) > 0) return;
-      taken = cell;
-      take(cell);
+      if (cell && (grid.current?.getEditingCells().length ?? 0) === 0) takeNow(cell);
     },
+    chosen: takeNow,
     told: (cell) => {
       const isTaken = taken !== null && isSameCell(taken, cell);
       taken = null;

@@ -21,6 +21,8 @@ export interface SheetHearers {
   readonly onFocus: (cell: NamedCell | null) => void;
   /** Told what is being typed; null when typing ends. */
   readonly onTyping: (cell: TypedCell | null) => void;
+  /** Told of what may soon be entered; of nothing when that has passed. */
+  readonly onExpected: (cells: readonly TypedCell[]) => void;
   /** Asked how the figure of a cell was worked out. */
   readonly onExplain: (cell: NamedCell) => void;
   /** Asked to write a note on a cell. */
@@ -48,7 +50,7 @@ export function useSheet(
   grid: GridRef,
   root: RefObject<HTMLDivElement | null>,
   content: SheetContent,
-  { onFocus, onTyping, onExplain, onNote, onMenu }: SheetHearers,
+  { onFocus, onTyping, onExpected, onExplain, onNote, onMenu }: SheetHearers,
 ): SheetHandles {
   const rows = useLatest(content.rows);
   const lines = useLatest(content.lines);
@@ -72,8 +74,9 @@ export function useSheet(
       const { left, bottom } = head.getBoundingClientRect();
       onMenu({ columnId, cell: null, x: left, y: bottom });
     };
-    const told = { onTyping, onOpened: leftCell.opened, onLeaving: leftCell.leaving, onColumnMenu };
+    const { opened: onOpened, leaving: onLeaving, chosen: onChosen } = leftCell;
+    const told = { onTyping, onExpected, onOpened, onLeaving, onChosen, onColumnMenu };
     return { range: range.ref, placeOf: range.placeOf, currentId, isTypedOver, ...told };
-  }, [range, leftCell, currentId, onTyping, onMenu]);
+  }, [range, leftCell, currentId, onTyping, onExpected, onMenu]);
   return { range, actions, context, ofGrid, handlers: { ...clipboard, ...ofMouse, onKeyDown: openHeadMenu } };
 }

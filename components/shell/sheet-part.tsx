@@ -39,23 +39,26 @@ export function SheetPart({ content, onExplain, canExplain }: Props) {
   const [noted, setNoted] = useState<NamedCell | null>(null);
   const [menu, setMenu] = useState<SheetMenuTarget | null>(null);
   const columnsNow = useLatest(entries);
-  const onTyping = useCallback(
-    (cell: TypedCell | null) => {
-      setTyped(cell);
+  const onExpected = useCallback(
+    (cells: readonly TypedCell[]) => {
       const planner = getPlanner();
-      planner.typing(cell);
-      const { plan } = applyEntries(
-        presentState(planner.getState().sheet),
-        cell ? [cell] : [],
-        columnsNow.current,
-      ).state;
-      planner.foresee(cell && { plan, scenarioId: cell.scenarioId });
+      const state = presentState(planner.getState().sheet);
+      const planWith = (cell: TypedCell) => applyEntries(state, [cell], columnsNow.current).state.plan;
+      planner.foresee(cells.map((cell) => ({ plan: planWith(cell), scenarioId: cell.scenarioId })));
     },
     [columnsNow],
   );
+  const onTyping = useCallback(
+    (cell: TypedCell | null) => {
+      setTyped(cell);
+      getPlanner().typing(cell);
+      onExpected(cell ? [cell] : []);
+    },
+    [onExpected],
+  );
   const hearers = useMemo(
-    () => ({ onFocus: setFocused, onTyping, onExplain, onNote: setNoted, onMenu: setMenu }),
-    [onTyping, onExplain],
+    () => ({ onFocus: setFocused, onTyping, onExpected, onExplain, onNote: setNoted, onMenu: setMenu }),
+    [onTyping, onExpected, onExplain],
   );
   const isIdle = useIdle();
   const first = <FirstSheet rows={shown} columns={columns} look={look} />;

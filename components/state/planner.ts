@@ -164,8 +164,8 @@ export class Planner {
     this.shelf.keep(true);
   };
 
-  /** Works out a scenario as it would be if what is being typed were taken up; null when typing ends. */
-  foresee(next: Foreseen | null): void {
+  /** Works out scenarios as they would be if what is being typed, or could be chosen, were taken up; none when that has ended. */
+  foresee(next: readonly Foreseen[]): void {
     this.#desk.foresee(next);
   }
 

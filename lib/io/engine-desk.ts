@@ -53,6 +53,9 @@ const MOST_ANSWERS = 400;
 const FEWEST_KNEE_CHAMBERS = 8;
 const MOST_KNEE_CHAMBERS = 16;
 
+/** Of a long list of choices the first ones are worked out beforehand. */
+const MOST_FORESEEN = 8;
+
 /** How long hands must have rested before slow work is taken up [ms]. */
 const REST = 400;
 
@@ -170,7 +173,7 @@ export class EngineDesk {
   #snapshot = EMPTY_SNAPSHOT;
   #isStopped = false;
   #edited: ReadonlySet<string> = new Set();
-  #foreseen: { readonly plan: Plan; readonly one: Watched } | null = null;
+  #foreseen: readonly { readonly plan: Plan; readonly one: Watched }[] = [];
   /** Hands are at work until this runs out. */
   #rest: ReturnType<typeof setTimeout> | null = null;
   readonly #keys = new FigureKeys();
@@ -198,11 +201,13 @@ export class EngineDesk {
     this.#refresh();
   }
 
-  /** Works out what may soon be wanted, so that its figures are there when it is; null when nothing is expected any more. */
-  foresee(next: Foreseen | null): void {
-    const scenario = next?.plan.scenarios.find(({ id }) => id === next.scenarioId);
-    this.#foreseen = next && scenario ? { plan: next.plan, one: watch(next.plan, scenario, this.#keys) } : null;
-    if (next) this.attend();
+  /** Works out what may soon be wanted, likeliest first, so that its figures are there when it is; nothing when the list is empty. */
+  foresee(next: readonly Foreseen[]): void {
+    this.#foreseen = next.slice(0, MOST_FORESEEN).flatMap(({ plan, scenarioId }) => {
+      const scenario = plan.scenarios.find(({ id }) => id === scenarioId);
+      return scenario ? [{ plan, one: watch(plan, scenario, this.#keys) }] : [];
+    });
+    if (this.#foreseen.length > 0) this.attend();
     this.#putUp();
   }
 
@@ -251,7 +256,11 @@ export class EngineDesk {
 
   #rememberFailure(key: string, reason: unknown): void {
     const failed = this.#watched.find((one) => one.keys.result === key);
-    this.#remember(key, failed ? brokenOutcome(failed, reason) : null);
+    // What is only expected may never be wanted; if it is, it is tried again and its row says what is wrong.
+    this.#foreseen = this.#foreseen.filter(({ one }) => one.keys.result !== key);
+    if (failed) this.#remember(key, brokenOutcome(failed, reason));
+    else if (key.startsWith('result')) this.#putUp();
+    else this.#remember(key, null);
   }
 
   #refresh(): void {
@@ -272,18 +281,18 @@ export class EngineDesk {
     const plan = this.#plan;
     if (!plan) return;
     const jobs = this.#isStopped ? [] : open.filter((wish) => this.#isDue(wish));
-    this.#board.want([...this.#foreseenJob(), ...jobs.map(([kind, one]) => jobOf(kind, plan, one))]);
-  }
-
-  #foreseenJob(): Job<DeskEngine>[] {
-    if (!this.#foreseen || this.#answers.has('result', this.#foreseen.one)) return [];
-    return [jobOf('result', this.#foreseen.plan, this.#foreseen.one)];
+    const foreseen = this.#foreseen.filter(({ one }) => !this.#answers.has('result', one));
+    this.#board.want([
+      ...foreseen.map((next) => jobOf('result', next.plan, next.one)),
+      ...jobs.map(([kind, one]) => jobOf(kind, plan, one)),
+    ]);
   }
 
   /** While somebody types only what the edits concern is worked on, and nothing slow while hands are at work at all. */
   #isDue([kind, one]: readonly [Kind, Watched]): boolean {
     const { id } = one.scenario;
-    if (kind === 'result') return !this.#rest || !this.#foreseen || this.#edited.has(id) || id === this.#currentId;
+    const isTyping = this.#rest !== null && this.#foreseen.length > 0;
+    if (kind === 'result') return !isTyping || this.#edited.has(id) || id === this.#currentId;
     // A bottleneck or a knee is only looked for once the scenario itself can be worked out.
     return !this.#rest && this.#answers.isComputed(one);
   }

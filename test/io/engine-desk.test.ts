@@ -205,12 +205,12 @@ describe('engine desk', () => {
     desk.follow(PLAN, 'today');
     answerAll();
     const next = renamed(PLAN, 'three-shared', { purchaseMonth: 7 });
-    desk.foresee({ plan: next, scenarioId: 'three-shared' });
+    desk.foresee([{ plan: next, scenarioId: 'three-shared' }]);
     expect(kinds()).toEqual(['result']);
     expect(keys()[0]).toContain('"purchaseMonth":7');
     expect(desk.snapshot().progress).toEqual({ done: 7, all: 7 });
     answer(COMPUTED);
-    desk.foresee(null);
+    desk.foresee([]);
     desk.follow(next, 'today');
     expect(kinds()).toEqual([]);
     expect(computedIn(desk.snapshot(), 'three-shared').outcome).toBe(COMPUTED);
@@ -220,9 +220,23 @@ describe('engine desk', () => {
     const { desk, answerAll, kinds } = deskOf();
     desk.follow(PLAN, 'today');
     answerAll();
-    desk.foresee({ plan: renamed(PLAN, 'three-shared', { purchaseMonth: 7 }), scenarioId: 'three-shared' });
-    desk.foresee({ plan: renamed(PLAN, 'three-shared', { name: 'Trio' }), scenarioId: 'three-shared' });
+    desk.foresee([{ plan: renamed(PLAN, 'three-shared', { purchaseMonth: 7 }), scenarioId: 'three-shared' }]);
+    desk.foresee([{ plan: renamed(PLAN, 'three-shared', { name: 'Trio' }), scenarioId: 'three-shared' }]);
     expect(kinds()).toEqual([]);
+  });
+
+  it('tries again what failed before it was entered', () => {
+    const { desk, answerAll, fail, kinds } = deskOf();
+    desk.follow(PLAN, 'today');
+    answerAll();
+    const next = renamed(PLAN, 'three-shared', { purchaseMonth: 7 });
+    desk.foresee([{ plan: next, scenarioId: 'three-shared' }]);
+    fail(new RangeError('a speed of −1 m³/s'));
+    expect(kinds()).toEqual([]);
+    desk.follow(next, 'today');
+    expect(kinds()).toEqual(['result']);
+    fail(new RangeError('a speed of −1 m³/s'));
+    expect(computedIn(desk.snapshot(), 'three-shared').outcome?.kind).toBe('refused');
   });
 
   it('lets other rows and slow work rest while somebody types, and takes them up soon after', () => {
@@ -230,7 +244,7 @@ describe('engine desk', () => {
     const { desk, answer, kinds, keys } = deskOf();
     desk.follow(PLAN, 'today');
     answer(COMPUTED);
-    desk.foresee({ plan: renamed(PLAN, 'four-shared', { purchaseMonth: 7 }), scenarioId: 'four-shared' });
+    desk.foresee([{ plan: renamed(PLAN, 'four-shared', { purchaseMonth: 7 }), scenarioId: 'four-shared' }]);
     expect(keys()).toHaveLength(1);
     expect(keys()[0]).toContain('"purchaseMonth":7');
     vi.advanceTimersByTime(1000);
