@@ -9,8 +9,10 @@ import { serve } from './serve.mjs';
 
 const ROWS = Number(process.argv[2] ?? 50);
 const EDITS = 10;
-/** From one key to the next, and from the last to Enter [ms]: a quick hand. */
-const KEY = 120;
+/** From one key to the next, and from the last to Enter [ms]: sixty words a minute. */
+const KEY = 200;
+/** How long somebody looks at an open list before choosing [ms]. */
+const LOOK = 700;
 const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage', '--disable-quic'];
 
 /** A mix that no other row has: a little of the last product's share goes to the first. */
@@ -87,15 +89,16 @@ function cellIn(row, column) {
 }
 
 /**
- * Makes the page watch for the next Enter and then for the edited row: until it says that it is being worked out, and until its new
+ * Makes the page watch for the next Enter or choice and then for the edited row: until it says that it is being worked out, and until its new
  * figure is drawn and no longer grey. Times count from when the browser got the key, however long the page was busy then.
  */
 function watchForAnswer({ answer, cell, text }) {
   const isStale = () => /stale/.test(document.querySelector(answer)?.className ?? '');
   globalThis.answered = new Promise((resolve) => {
-    const follow = ({ key, timeStamp }) => {
-      if (key !== 'Enter') return;
+    const follow = ({ type, key, timeStamp }) => {
+      if (type === 'keydown' && key !== 'Enter') return;
       document.removeEventListener('keydown', follow, true);
+      document.removeEventListener('change', follow, true);
       let grey = null;
       const look = () => {
         const now = performance.now() - timeStamp;
@@ -108,24 +111,38 @@ function watchForAnswer({ answer, cell, text }) {
       requestAnimationFrame(look);
     };
     document.addEventListener('keydown', follow, true);
+    document.addEventListener('change', follow, true);
   });
 }
 
-/** An edit that needs another week, and one that changes money alone; each with the column whose figure answers it. */
+/** An edit that needs another week, typed or chosen, and one that changes money alone; each with the column whose figure answers it. */
 const KINDS = {
   machines: { column: 'chambers:mid', typed: '5', text: '5', answer: 'batches' },
+  choice: { column: 'startPractice', text: 'all valves open', answer: 'batches' },
   money: { column: 'extraCapital', typed: '1250', text: '1,250', answer: 'capital' },
 };
 
-async function editOnce(page, row, { column, typed, text, answer }) {
-  const cell = cellIn(row, column);
-  await page.locator(cell).click();
-  await page.evaluate(watchForAnswer, { answer: cellIn(row, answer), cell, text });
+async function typeText(page, typed) {
   for (const key of typed) {
     await page.keyboard.press(key);
     await page.waitForTimeout(KEY);
   }
   await page.keyboard.press('Enter');
+}
+
+async function editOnce(page, row, { column, typed, text, answer }) {
+  const cell = cellIn(row, column);
+  const watched = { answer: cellIn(row, answer), cell, text };
+  await page.locator(cell).click();
+  if (typed) {
+    await page.evaluate(watchForAnswer, watched);
+    await typeText(page, typed);
+  } else {
+    await page.keyboard.press('F2');
+    await page.waitForTimeout(LOOK);
+    await page.evaluate(watchForAnswer, watched);
+    await page.locator(`${cell} select`).selectOption(text);
+  }
   return page.evaluate(() => globalThis.answered);
 }
 
@@ -181,6 +198,7 @@ async function measure(page, address) {
   printEdits('money edited, after a stop', await measureEdits(page, 1 + EDITS, KINDS.money, true));
   printEdits('machines edited, bottlenecks being looked for', await measureEdits(page, 1, KINDS.machines, false));
   printEdits('machines edited, after a stop', await measureEdits(page, 1 + EDITS, KINDS.machines, true));
+  printEdits('machines chosen, bottlenecks being looked for', await measureEdits(page, 1, KINDS.choice, false));
   const typing = await measureTyping(page);
   print('key to picture while typing, all above 16', typing.keys);
   print('tasks above 50 ms while typing', typing.tasks);
