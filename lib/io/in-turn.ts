@@ -1,7 +1,7 @@
 /** Hands are at work until this long after a key or a press [ms]. */
-const REST = 250;
+const REST = 400;
 /** The longest that work waits for hands to rest [ms]. */
-const MOST = 1500;
+const MOST = 5000;
 /** Left to the page between two pieces of work [ms]. */
 const GAP = 20;
 

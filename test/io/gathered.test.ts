@@ -17,31 +17,39 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
+function counted() {
+  let done = 0;
+  const call = gathered(() => {
+    done += 1;
+  });
+  return { call, done: () => done };
+}
+
 describe('gathered', () => {
-  it('does the work of many calls once, at the next frame', () => {
-    let done = 0;
-    const call = gathered(() => {
-      done += 1;
-    });
+  it('does the work of a lone call at once, and that of a crowd once, at the next frame', () => {
+    const { call, done } = counted();
+    call();
+    expect(done()).toBe(1);
     call();
     call();
-    expect(done).toBe(0);
+    expect(done()).toBe(1);
     for (const frame of frames.splice(0)) frame();
-    expect(done).toBe(1);
+    expect(done()).toBe(2);
+    vi.advanceTimersByTime(1000);
     call();
-    expect(frames).toHaveLength(1);
+    expect(done()).toBe(3);
+    expect(frames).toHaveLength(0);
   });
 
   it('goes on without frames while the page is out of sight', () => {
     page.visibilityState = 'hidden';
-    let done = 0;
-    const call = gathered(() => {
-      done += 1;
-    });
+    const { call, done } = counted();
     call();
     call();
+    call();
+    expect(done()).toBe(1);
     vi.advanceTimersByTime(1000);
-    expect(done).toBe(1);
+    expect(done()).toBe(2);
     expect(frames).toHaveLength(0);
   });
 });
