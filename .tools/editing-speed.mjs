@@ -12,7 +12,9 @@ const EDITS = 10;
 /** From one key to the next, and from the last to Enter [ms]: sixty words a minute. */
 const KEY = 200;
 /** How long somebody looks at an open list before choosing [ms]. */
-const LOOK = 700;
+const LOOK = 1000;
+/** How long somebody looks at a cell before typing one more [ms]. */
+const THOUGHT = 1500;
 const ARGS = ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage', '--disable-quic'];
 
 /** A mix that no other row has: a little of the last product's share goes to the first. */
@@ -115,8 +117,9 @@ function watchForAnswer({ answer, cell, text }) {
   });
 }
 
-/** An edit that needs another week, typed or chosen, and one that changes money alone; each with the column whose figure answers it. */
+/** An edit that needs another week, typed or chosen, the likeliest of them, and one that changes money alone; each with the column whose figure answers it. */
 const KINDS = {
+  oneMore: { column: 'chambers:mid', answer: 'batches' },
   machines: { column: 'chambers:mid', typed: '5', text: '5', answer: 'batches' },
   choice: { column: 'startPractice', text: 'all valves open', answer: 'batches' },
   money: { column: 'extraCapital', typed: '1250', text: '1,250', answer: 'capital' },
@@ -130,10 +133,18 @@ async function typeText(page, typed) {
   await page.keyboard.press('Enter');
 }
 
-async function editOnce(page, row, { column, typed, text, answer }) {
-  const cell = cellIn(row, column);
-  const watched = { answer: cellIn(row, answer), cell, text };
+/** One chamber more than the row has, typed by somebody who looks at the cell first. */
+async function oneMore(page, cell) {
+  await page.waitForTimeout(THOUGHT);
+  const text = String(Number(await page.locator(cell).textContent()) + 1);
+  return { typed: text, text };
+}
+
+async function editOnce(page, row, kind) {
+  const cell = cellIn(row, kind.column);
   await page.locator(cell).click();
+  const { typed, text } = kind.text ? kind : await oneMore(page, cell);
+  const watched = { answer: cellIn(row, kind.answer), cell, text };
   if (typed) {
     await page.evaluate(watchForAnswer, watched);
     await typeText(page, typed);
@@ -198,6 +209,7 @@ async function measure(page, address) {
   printEdits('money edited, after a stop', await measureEdits(page, 1 + EDITS, KINDS.money, true));
   printEdits('machines edited, bottlenecks being looked for', await measureEdits(page, 1, KINDS.machines, false));
   printEdits('machines edited, after a stop', await measureEdits(page, 1 + EDITS, KINDS.machines, true));
+  printEdits('one chamber more, bottlenecks being looked for', await measureEdits(page, 1, KINDS.oneMore, false));
   printEdits('machines chosen, bottlenecks being looked for', await measureEdits(page, 1, KINDS.choice, false));
   const typing = await measureTyping(page);
   print('key to picture while typing, all above 16', typing.keys);

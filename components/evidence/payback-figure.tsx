@@ -21,6 +21,9 @@ interface Props {
   readonly isStale: boolean;
 }
 
+/** More lines than these are neither told apart nor drawn quickly, so that only selected rows are drawn until somebody asks for all. */
+const MOST_LINES = 12;
+
 const SCOPES = [
   { value: 'all', label: 'All rows' },
   { value: 'selected', label: 'Selected rows' },
@@ -43,7 +46,8 @@ function legendOf(view: PaybackView, currentId: string): LegendItem[] {
 /** Payback: cumulative cash against today, with the band in which it lies when the uncertain inputs take their chances. */
 export const PaybackFigure = memo(function PaybackFigure(props: Props) {
   const { plan, views, currentId, selectedIds, shown, isStale } = props;
-  const [scope, setScope] = useState<'all' | 'selected'>('all');
+  const [wanted, setWanted] = useState<'all' | 'selected' | null>(null);
+  const scope = wanted ?? (views.length > MOST_LINES ? 'selected' : 'all');
   const { state, study } = useSpreadStudy(plan, currentId);
   const draws = state.answer?.key === study.key ? state.answer.value.summary.cash : null;
   const chosen = scope === 'all' ? views : views.filter((view) => selectedIds.includes(view.id));
@@ -66,7 +70,7 @@ export const PaybackFigure = memo(function PaybackFigure(props: Props) {
           ) : null}
         </div>
       }
-      corner={<ChoiceBar label="Which scenarios are drawn" options={SCOPES} value={scope} onChange={setScope} />}
+      corner={<ChoiceBar label="Which scenarios are drawn" options={SCOPES} value={scope} onChange={setWanted} />}
     >
       <PaybackChart
         view={view}

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useCallback, useMemo, useState } from 'react';
 import { applyEntries } from '../../lib/views/apply-entries.ts';
 import { cellNote } from '../../lib/views/cell-note.ts';
+import { likelyEntries } from '../../lib/views/likely-entries.ts';
 import { previewEntry } from '../../lib/views/preview-entry.ts';
 import { presentState } from '../../lib/views/sheet-history.ts';
 import { CellNoteLine } from '../sheet/cell-note-line.tsx';
@@ -39,14 +40,25 @@ export function SheetPart({ content, onExplain, canExplain }: Props) {
   const [noted, setNoted] = useState<NamedCell | null>(null);
   const [menu, setMenu] = useState<SheetMenuTarget | null>(null);
   const columnsNow = useLatest(entries);
+  const rowsNow = useLatest(rows);
   const onExpected = useCallback(
-    (cells: readonly TypedCell[]) => {
+    (cells: readonly TypedCell[], isGuess = false) => {
       const planner = getPlanner();
       const state = presentState(planner.getState().sheet);
       const planWith = (cell: TypedCell) => applyEntries(state, [cell], columnsNow.current).state.plan;
-      planner.foresee(cells.map((cell) => ({ plan: planWith(cell), scenarioId: cell.scenarioId })));
+      planner.foresee(
+        cells.map((cell) => ({ plan: planWith(cell), scenarioId: cell.scenarioId })),
+        isGuess,
+      );
     },
     [columnsNow],
+  );
+  const onFocus = useCallback(
+    (cell: NamedCell | null) => {
+      setFocused(cell);
+      onExpected(cell ? likelyEntries(rowsNow.current, columnsNow.current, cell) : [], true);
+    },
+    [onExpected, rowsNow, columnsNow],
   );
   const onTyping = useCallback(
     (cell: TypedCell | null) => {
@@ -57,8 +69,8 @@ export function SheetPart({ content, onExplain, canExplain }: Props) {
     [onExpected],
   );
   const hearers = useMemo(
-    () => ({ onFocus: setFocused, onTyping, onExpected, onExplain, onNote: setNoted, onMenu: setMenu }),
-    [onTyping, onExpected, onExplain],
+    () => ({ onFocus, onTyping, onExpected, onExplain, onNote: setNoted, onMenu: setMenu }),
+    [onFocus, onTyping, onExpected, onExplain],
   );
   const isIdle = useIdle();
   const first = <FirstSheet rows={shown} columns={columns} look={look} />;

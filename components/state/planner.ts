@@ -164,9 +164,9 @@ export class Planner {
     this.shelf.keep(true);
   };
 
-  /** Works out scenarios as they would be if what is being typed, or could be chosen, were taken up; none when that has ended. */
-  foresee(next: readonly Foreseen[]): void {
-    this.#desk.foresee(next);
+  /** Works out scenarios as they would be if what is being typed, or could be chosen, were taken up; none when that has ended. @param isGuess it may wait until hands rest */
+  foresee(next: readonly Foreseen[], isGuess = false): void {
+    this.#desk.foresee(next, isGuess);
   }
 
   say(text: string, tone: 'plain' | 'bad' = 'plain'): void {

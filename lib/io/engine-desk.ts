@@ -174,6 +174,8 @@ export class EngineDesk {
   #isStopped = false;
   #edited: ReadonlySet<string> = new Set();
   #foreseen: readonly { readonly plan: Plan; readonly one: Watched }[] = [];
+  /** What is foreseen may wait until hands rest. */
+  #isGuess = false;
   /** Hands are at work until this runs out. */
   #rest: ReturnType<typeof setTimeout> | null = null;
   readonly #keys = new FigureKeys();
@@ -201,13 +203,17 @@ export class EngineDesk {
     this.#refresh();
   }
 
-  /** Works out what may soon be wanted, likeliest first, so that its figures are there when it is; nothing when the list is empty. */
-  foresee(next: readonly Foreseen[]): void {
+  /**
+   * Works out what may soon be wanted, likeliest first, so that its figures are there when it is; nothing when the list is empty.
+   * @param isGuess nobody has begun to enter it, so that it waits until hands rest
+   */
+  foresee(next: readonly Foreseen[], isGuess = false): void {
+    this.#isGuess = isGuess;
     this.#foreseen = next.slice(0, MOST_FORESEEN).flatMap(({ plan, scenarioId }) => {
       const scenario = plan.scenarios.find(({ id }) => id === scenarioId);
       return scenario ? [{ plan, one: watch(plan, scenario, this.#keys) }] : [];
     });
-    if (this.#foreseen.length > 0) this.attend();
+    if (!isGuess && this.#foreseen.length > 0) this.attend();
     this.#putUp();
   }
 
@@ -280,21 +286,26 @@ export class EngineDesk {
   #putUp(open = this.#wanted().filter(([kind, one]) => !this.#answers.has(kind, one))): void {
     const plan = this.#plan;
     if (!plan) return;
-    const jobs = this.#isStopped ? [] : open.filter((wish) => this.#isDue(wish));
-    const foreseen = this.#foreseen.filter(({ one }) => !this.#answers.has('result', one));
+    const foreseen = this.#dueForeseen();
+    const jobs = this.#isStopped ? [] : open.filter((wish) => this.#isDue(wish, foreseen.length > 0));
     this.#board.want([
       ...foreseen.map((next) => jobOf('result', next.plan, next.one)),
       ...jobs.map(([kind, one]) => jobOf(kind, plan, one)),
     ]);
   }
 
-  /** While somebody types only what the edits concern is worked on, and nothing slow while hands are at work at all. */
-  #isDue([kind, one]: readonly [Kind, Watched]): boolean {
+  #dueForeseen() {
+    if (this.#isGuess && (this.#rest || this.#isStopped)) return [];
+    return this.#foreseen.filter(({ one }) => !this.#answers.has('result', one));
+  }
+
+  /** While somebody types only what the edits concern is worked on, and nothing slow while hands are at work or something is foreseen. */
+  #isDue([kind, one]: readonly [Kind, Watched], isForeseeing: boolean): boolean {
     const { id } = one.scenario;
-    const isTyping = this.#rest !== null && this.#foreseen.length > 0;
+    const isTyping = this.#rest !== null && this.#foreseen.length > 0 && !this.#isGuess;
     if (kind === 'result') return !isTyping || this.#edited.has(id) || id === this.#currentId;
     // A bottleneck or a knee is only looked for once the scenario itself can be worked out.
-    return !this.#rest && this.#answers.isComputed(one);
+    return !this.#rest && !isForeseeing && this.#answers.isComputed(one);
   }
 
   /**

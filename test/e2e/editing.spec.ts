@@ -1,4 +1,4 @@
-import { cellAt, enter, openSheet, statusLine } from './sheet.ts';
+import { cellAt, enter, openSheet, statusLine, untilDone } from './sheet.ts';
 import { expect, test } from './strict-page.ts';
 
 test.beforeEach(async ({ page }) => {
@@ -45,6 +45,25 @@ test('what is understood is said while it is typed', async ({ page }) => {
   await expect(page.getByTestId('cell-note')).toHaveText('= $13,700');
   await page.keyboard.press('Escape');
   await expect(cellAt(page, 1, 'extraCapital')).toHaveText('0');
+});
+
+test('figures are there with Enter when there was time to work them out while it was typed', async ({ page }) => {
+  await page.getByLabel('All columns').check();
+  await untilDone(page);
+  const capital = cellAt(page, 1, 'capital');
+  const before = await capital.textContent();
+  await cellAt(page, 1, 'extraCapital').click();
+  await page.keyboard.type('5000');
+  await page.waitForTimeout(4000);
+  await capital.evaluate((cell) => {
+    const seen: string[] = [];
+    Object.assign(globalThis, { seen });
+    new MutationObserver(() => seen.push(cell.className)).observe(cell, { attributes: true });
+  });
+  await page.keyboard.press('Enter');
+  await expect(capital).not.toHaveText(before ?? '');
+  const seen = await page.evaluate(() => (globalThis as unknown as { seen: string[] }).seen);
+  expect(seen.filter((name) => /stale/.test(name))).toEqual([]);
 });
 
 test('a choice is made with the keyboard', async ({ page }) => {
