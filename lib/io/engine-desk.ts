@@ -208,6 +208,7 @@ export class EngineDesk {
    * @param isGuess nobody has begun to enter it, so that it waits until hands rest
    */
   foresee(next: readonly Foreseen[], isGuess = false): void {
+    if (next.length === 0 && this.#foreseen.length === 0) return;
     this.#isGuess = isGuess;
     this.#foreseen = next.slice(0, MOST_FORESEEN).flatMap(({ plan, scenarioId }) => {
       const scenario = plan.scenarios.find(({ id }) => id === scenarioId);
