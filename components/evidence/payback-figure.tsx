@@ -21,13 +21,17 @@ interface Props {
   readonly isStale: boolean;
 }
 
-/** More lines than these are neither told apart nor drawn quickly, so that only selected rows are drawn until somebody asks for all. */
+type Scope = 'some' | 'all' | 'selected';
+
+/** More lines than these are neither told apart nor drawn quickly: then all rows are drawn only when somebody asks for them. */
 const MOST_LINES = 12;
 
 const SCOPES = [
   { value: 'all', label: 'All rows' },
   { value: 'selected', label: 'Selected rows' },
 ] as const;
+
+const SCOPES_OF_MANY = [{ value: 'some', label: `First ${MOST_LINES} and selected` }, ...SCOPES] as const;
 
 function legendOf(view: PaybackView, currentId: string): LegendItem[] {
   const lines = view.lines.map((line) => ({
@@ -43,14 +47,25 @@ function legendOf(view: PaybackView, currentId: string): LegendItem[] {
   return view.hasBand ? [...lines, band] : lines;
 }
 
+function viewsIn(
+  scope: Scope,
+  views: readonly ScenarioView[],
+  selectedIds: readonly string[],
+): readonly ScenarioView[] {
+  if (scope === 'all') return views;
+  const first = scope === 'some' ? MOST_LINES : 0;
+  return views.filter((view, at) => at < first || selectedIds.includes(view.id));
+}
+
 /** Payback: cumulative cash against today, with the band in which it lies when the uncertain inputs take their chances. */
 export const PaybackFigure = memo(function PaybackFigure(props: Props) {
   const { plan, views, currentId, selectedIds, shown, isStale } = props;
-  const [wanted, setWanted] = useState<'all' | 'selected' | null>(null);
-  const scope = wanted ?? (views.length > MOST_LINES ? 'selected' : 'all');
+  const [wanted, setWanted] = useState<Scope | null>(null);
+  const isMany = views.length > MOST_LINES;
+  const scope = wanted && (isMany || wanted !== 'some') ? wanted : isMany ? 'some' : 'all';
   const { state, study } = useSpreadStudy(plan, currentId);
   const draws = state.answer?.key === study.key ? state.answer.value.summary.cash : null;
-  const chosen = scope === 'all' ? views : views.filter((view) => selectedIds.includes(view.id));
+  const chosen = viewsIn(scope, views, selectedIds);
   const view = paybackView(chosen, currentId, shown, draws);
   const canSpread = view.lines.some((line) => line.scenarioId === currentId);
   return (
@@ -70,7 +85,14 @@ export const PaybackFigure = memo(function PaybackFigure(props: Props) {
           ) : null}
         </div>
       }
-      corner={<ChoiceBar label="Which scenarios are drawn" options={SCOPES} value={scope} onChange={setWanted} />}
+      corner={
+        <ChoiceBar
+          label="Which scenarios are drawn"
+          options={isMany ? SCOPES_OF_MANY : SCOPES}
+          value={scope}
+          onChange={setWanted}
+        />
+      }
     >
       <PaybackChart
         view={view}

@@ -1,5 +1,6 @@
 import { useCallback, useLayoutEffect, useMemo, useRef } from 'react';
 import type { SheetLine } from './sheet-line.ts';
+import { useLatest } from './use-latest.ts';
 import type { GridRef } from './use-sheet-range.ts';
 
 interface GridLines {
@@ -34,5 +35,7 @@ export function useGridLines(grid: GridRef, lines: readonly SheetLine[]): GridLi
     }
   }, [grid, given, lines]);
   useLayoutEffect(handOver, [handOver]);
-  return { given, onStanding: handOver };
+  const latest = useLatest(handOver);
+  const onStanding = useCallback(() => latest.current(), [latest]);
+  return { given, onStanding };
 }
