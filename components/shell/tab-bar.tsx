@@ -43,7 +43,9 @@ export function TabBar({ open }: { readonly open: Tab }) {
   const waiting = useMemo(() => waitingParts(presentState(sheet)), [sheet]);
   const onKeyDown = (event: KeyboardEvent) => {
     const step = STEPS[event.key];
-    const target = step && TABS[step(TABS.indexOf(open), TABS.length - 1)];
+    // From the tab in focus: the one that is open follows the address, which quick keys are ahead of.
+    const from = TABS.findIndex((tab) => tabElementId(tab) === event.currentTarget.id);
+    const target = step && TABS[step(from, TABS.length - 1)];
     if (!target || event.ctrlKey || event.altKey || event.metaKey) return;
     event.preventDefault();
     openTab(target.id);

@@ -1,7 +1,7 @@
-/** Hands are at work until this long after a key or a press [ms]. */
+/** Hands are at work until this long after a key [ms]. */
 const REST = 400;
 /** The longest that work waits for hands to rest [ms]. */
-const MOST = 5000;
+const MOST = 1500;
 /** Left to the page between two pieces of work [ms]. */
 const GAP = 20;
 
@@ -20,9 +20,7 @@ function watchHands(): void {
   const note = () => {
     lastHand = performance.now();
   };
-  for (const event of ['keydown', 'pointerdown', 'wheel']) {
-    window.addEventListener(event, note, { capture: true, passive: true });
-  }
+  window.addEventListener('keydown', note, { capture: true, passive: true });
 }
 
 function runNext(): void {
