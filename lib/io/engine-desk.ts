@@ -67,6 +67,9 @@ interface Watched {
   readonly keys: Readonly<Record<Kind, string>>;
 }
 
+/** Something wanted to be known of a scenario. */
+type Wish = readonly [Kind, Watched];
+
 function chambersOf(scenario: Scenario): number {
   return scenario.chambers.reduce((sum, entry) => sum + entry.count, 0);
 }
@@ -272,7 +275,7 @@ export class EngineDesk {
 
   #refresh(): void {
     const all = this.#wanted();
-    const open = all.filter(([kind, one]) => !this.#answers.has(kind, one));
+    const open = this.#open(all);
     this.#snapshot = {
       computed: new Map(this.#watched.map((one) => [one.scenario.id, this.#computed(one)])),
       knee: this.#knee(),
@@ -284,7 +287,7 @@ export class EngineDesk {
   }
 
   /** Puts up what is to be worked on now. */
-  #putUp(open = this.#wanted().filter(([kind, one]) => !this.#answers.has(kind, one))): void {
+  #putUp(open = this.#open(this.#wanted())): void {
     const plan = this.#plan;
     if (!plan) return;
     const foreseen = this.#dueForeseen();
@@ -295,13 +298,17 @@ export class EngineDesk {
     ]);
   }
 
+  #open(wishes: readonly Wish[]): readonly Wish[] {
+    return wishes.filter(([kind, one]) => !this.#answers.has(kind, one));
+  }
+
   #dueForeseen() {
     if (this.#isGuess && (this.#rest || this.#isStopped)) return [];
     return this.#foreseen.filter(({ one }) => !this.#answers.has('result', one));
   }
 
   /** While somebody types only what the edits concern is worked on, and nothing slow while hands are at work or something is foreseen. */
-  #isDue([kind, one]: readonly [Kind, Watched], isForeseeing: boolean): boolean {
+  #isDue([kind, one]: Wish, isForeseeing: boolean): boolean {
     const { id } = one.scenario;
     const isTyping = this.#rest !== null && this.#foreseen.length > 0 && !this.#isGuess;
     if (kind === 'result') return !isTyping || this.#edited.has(id) || id === this.#currentId;
@@ -313,7 +320,7 @@ export class EngineDesk {
    * Everything wanted, most urgent first: figures, then bottlenecks, then the knee of the chosen scenario. Figures of the rows
    * just edited come first, as the choice has gone on to the next row by then; else the chosen scenario before the others.
    */
-  #wanted(): (readonly [Kind, Watched])[] {
+  #wanted(): readonly Wish[] {
     const current = this.#watched.filter((one) => one.scenario.id === this.#currentId);
     const ordered = [...current, ...this.#watched.filter((one) => one.scenario.id !== this.#currentId)];
     const isEdited = (one: Watched) => this.#edited.has(one.scenario.id);

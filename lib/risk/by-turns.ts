@@ -32,7 +32,8 @@ export function byTurns(memory: PlantMemory): <Value>(search: (simulate: Simulat
     if (inHand && goOn(inHand)) return UNFINISHED;
     inHand = null;
     const simulate: Simulate = (spec) => {
-      if (memory.knows(spec)) return memory.simulate(spec);
+      const known = memory.recall(spec);
+      if (known) return known;
       inHand ??= { spec, run: openRun(spec) };
       return NOT_YET;
     };

@@ -6,11 +6,12 @@ import type { ShopSpec } from '../plant/types.ts';
 /** A simulation that does not run the same shop twice. */
 export interface PlantMemory {
   readonly simulate: Simulate;
-  readonly knows: (spec: ShopSpec) => boolean;
+  /** What came of a shop, as far as it is remembered. */
+  readonly recall: (spec: ShopSpec) => Outcome | undefined;
   /** How many shops have really been run. */
   readonly runs: () => number;
   /** Takes a week that was run elsewhere as if this memory had run it. */
-  readonly keep: (spec: ShopSpec, outcome: Outcome) => void;
+  readonly keep: (spec: ShopSpec, outcome: Outcome) => Outcome;
   /** Takes over what another memory has run. */
   readonly learn: (run: PlantRun) => void;
 }
@@ -56,26 +57,20 @@ export function plantMemory(
     const oldest = known.keys().next().value;
     if (known.size > kept && oldest !== undefined) known.delete(oldest);
   }
-  function keep(shop: string, outcome: Outcome): Outcome {
-    runs += 1;
-    const shown = pictures || !outcome.ok ? outcome : withoutPicturesIn(outcome.value);
-    onRun({ shop, outcome: shown });
-    return shown;
-  }
-  function simulate(...[spec]: Parameters<Simulate>): Outcome {
+  function recall(spec: ShopSpec): Outcome | undefined {
     const shop = JSON.stringify(spec);
-    const outcome = known.get(shop) ?? keep(shop, run(spec));
-    learn({ shop, outcome });
+    const outcome = known.get(shop);
+    if (outcome) learn({ shop, outcome });
     return outcome;
   }
-  return {
-    simulate,
-    knows: (spec) => known.has(JSON.stringify(spec)),
-    keep: (spec, outcome) => {
-      const shop = JSON.stringify(spec);
-      learn({ shop, outcome: keep(shop, outcome) });
-    },
-    runs: () => runs,
-    learn,
-  };
+  function keep(spec: ShopSpec, outcome: Outcome): Outcome {
+    runs += 1;
+    const shown = pictures || !outcome.ok ? outcome : withoutPicturesIn(outcome.value);
+    const told = { shop: JSON.stringify(spec), outcome: shown };
+    onRun(told);
+    learn(told);
+    return shown;
+  }
+  const simulate: Simulate = (spec) => recall(spec) ?? keep(spec, run(spec));
+  return { simulate, recall, keep, runs: () => runs, learn };
 }

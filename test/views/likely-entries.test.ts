@@ -1,18 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { likelyEntries } from '../../lib/views/likely-entries.ts';
-import { NOTHING_COMPUTED, scenarioRows } from '../../lib/views/scenario-rows.ts';
-import { DEMO_COLUMNS, DEMO_STATE } from './sheet-of-demo.ts';
-
-const ROWS = scenarioRows({
-  state: DEMO_STATE,
-  columns: DEMO_COLUMNS,
-  outputs: [],
-  shown: { system: 'us', currency: 'USD' },
-  computed: () => NOTHING_COMPUTED,
-});
+import { DEMO_COLUMNS, DEMO_ROWS } from './sheet-of-demo.ts';
 
 function textsFor(scenarioId: string, columnId: string): string[] {
-  return likelyEntries(ROWS, DEMO_COLUMNS, { scenarioId, columnId }).map(({ text }) => text);
+  return likelyEntries(DEMO_ROWS, DEMO_COLUMNS, { scenarioId, columnId }).map(({ text }) => text);
 }
 
 describe('likelyEntries', () => {
@@ -21,7 +12,7 @@ describe('likelyEntries', () => {
   });
 
   it('are never less than none', () => {
-    const [row] = ROWS;
+    const [row] = DEMO_ROWS;
     const count = row?.entries['chambers:mid'];
     if (!row || !count) throw new Error('no count');
     const empty = { ...row, entries: { ...row.entries, 'chambers:mid': { ...count, plainText: '0' } } };

@@ -1,17 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { grownRange, placeAtEdge, placeAtEnd, stepPlace } from '../../lib/views/next-place.ts';
-import { NOTHING_COMPUTED, scenarioRows } from '../../lib/views/scenario-rows.ts';
 import type { ShownSheet } from '../../lib/views/shown-sheet.ts';
-import { DEMO_COLUMNS, DEMO_STATE } from './sheet-of-demo.ts';
+import { DEMO_ROWS } from './sheet-of-demo.ts';
 
 const SHEET: ShownSheet = {
-  rows: scenarioRows({
-    state: DEMO_STATE,
-    columns: DEMO_COLUMNS,
-    outputs: [],
-    shown: { system: 'us', currency: 'USD' },
-    computed: () => NOTHING_COMPUTED,
-  }),
+  rows: DEMO_ROWS,
   columnIds: ['name', 'chambers:mid', 'capital', 'hose'],
   entryIds: new Set(['name', 'chambers:mid', 'hose']),
   isSideways: false,

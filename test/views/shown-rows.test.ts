@@ -1,19 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { passesFilter } from '../../lib/views/row-filter.ts';
-import { NOTHING_COMPUTED, type ScenarioRow, scenarioRows } from '../../lib/views/scenario-rows.ts';
+import type { ScenarioRow } from '../../lib/views/scenario-rows.ts';
 import { USUAL_LOOK } from '../../lib/views/sheet-look.ts';
 import { shownRows } from '../../lib/views/shown-rows.ts';
-import { DEMO_COLUMNS, DEMO_STATE } from './sheet-of-demo.ts';
+import { DEMO_ROWS } from './sheet-of-demo.ts';
 
-const BARE = scenarioRows({
-  state: DEMO_STATE,
-  columns: DEMO_COLUMNS,
-  outputs: [],
-  shown: { system: 'us', currency: 'USD' },
-  computed: () => NOTHING_COMPUTED,
-});
 const PAYBACKS = ['', '24', '9', '', '100', '24'];
-const ROWS: readonly ScenarioRow[] = BARE.map((row, at) => {
+const ROWS: readonly ScenarioRow[] = DEMO_ROWS.map((row, at) => {
   const plainText = PAYBACKS[at] ?? '';
   return { ...row, outputs: { payback: { text: plainText === '' ? '—' : plainText, plainText } } };
 });
